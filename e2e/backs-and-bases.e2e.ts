@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
+import { caseBegun } from './begun';
 import { type Hand, handOn } from './hand';
-import { button, filled, measured, sizes } from './hand-case';
+import { button, filled, measured } from './hand-case';
 
 test.describe.configure({ mode: 'parallel' });
 
@@ -8,7 +9,7 @@ test.describe.configure({ mode: 'parallel' });
  * A case for shells, 30 × 48 × 11 1/4 on the floor, ply of 3/4 and a thin back of 1/4, all with a dado 1/4 deep and as
  * wide as its sheet and .005. Clear it is 30 − 1 1/2 = 28 1/2 wide, 48 − 1 1/2 = 46 1/2 high.
  */
-test('a back in a groove from nothing to the cut that makes it', async ({ page }) => {
+test('a back in a groove from its first tap to the cut that makes it', async ({ page }) => {
   const hand = await begun(page);
   await hand.tap(button(page, '+ A back'));
   await sheet(page, hand, '1/4');
@@ -42,7 +43,7 @@ test('a back in a groove from nothing to the cut that makes it', async ({ page }
  * The same case 4 off the floor, its toe board of its own sheet in notches 3 back, nothing before the sides: they are
  * notched 3 + 3/4 = 3 3/4 deep and 4 high, and the board is 4 − 1/8 = 3 7/8 by 30.
  */
-test('a toe board in notches from nothing to the cut that makes them', async ({ page }) => {
+test('a toe board in notches from its first tap to the cut that makes them', async ({ page }) => {
   const hand = await begun(page);
   await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
   await hand.tap(button(page, '+ A toe board'));
@@ -78,7 +79,7 @@ test('a toe board in notches from nothing to the cut that makes them', async ({ 
  * cross members 8 1/4 − 2 × 3/4 = 6 3/4, at 0, (30 − 3/4) / 2 = 14 5/8 and 29 1/4. Scribed, and the floor not read,
  * its strips are ripped 4 1/4.
  */
-test('a plinth from nothing to the cut that makes it', async ({ page }) => {
+test('a plinth from its first tap to the cut that makes it', async ({ page }) => {
   const hand = await begun(page);
   await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
   await hand.tap(button(page, '+ A plinth'));
@@ -120,7 +121,7 @@ test('a plinth from nothing to the cut that makes it', async ({ page }) => {
 });
 
 /** The same case on the floor and without a back: two nailers 28 1/2 by 2 1/2, inside. */
-test('nailers from nothing to the cut that makes them', async ({ page }) => {
+test('nailers from its first tap to the cut that makes them', async ({ page }) => {
   const hand = await begun(page);
   await hand.tap(button(page, '+ Nailers'));
   await expect(button(page, '+ Cleats')).toBeHidden();
@@ -144,7 +145,7 @@ test('nailers from nothing to the cut that makes them', async ({ page }) => {
  * The same case with a stop strip: 28 1/2 − 1/16 = 28 7/16 long and 1 1/2 wide, under the top at 46 1/2 − 1 1/2 = 45.
  * Its face stands no more than 11 1/4 − 3/4 = 10 1/2 back.
  */
-test('a stop strip from nothing to the cut that makes it', async ({ page }) => {
+test('a stop strip from its first tap to the cut that makes it', async ({ page }) => {
   const hand = await begun(page);
   await hand.tap(button(page, '+ A stop strip'));
   const said = page.locator('main').getByLabel('In the bays, 1', { exact: true });
@@ -169,10 +170,6 @@ const sheet = (page: Page, hand: Hand, read: string) =>
 
 /** A case begun: its outside sizes, and its sheet. */
 async function begun(page: Page): Promise<Hand> {
-  await page.goto('./');
-  const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand, ['30', '48', '11 1/4']);
-  await sheet(page, hand, '3/4');
-  return hand;
+  await caseBegun(page, { read: '3/4', case: { width: '30', height: '48', depth: '45/4' } });
+  return handOn(page);
 }

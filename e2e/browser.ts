@@ -11,6 +11,7 @@ export const chromiumArgs = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  '--disable-site-isolation-trials', // one origin: no other process stands ready for each page
 ];
 
 /** Tests of what works with no network. The rest open a page without its worker, which reads in the whole app. */

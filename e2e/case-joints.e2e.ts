@@ -1,31 +1,19 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typed } from './app';
+import { blankOf, choose, fillBlank, makeReady, pastBounce, shot } from './app';
+import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
 
-const dock = (page: Page) => page.getByRole('dialog');
 const part = (page: Page, name: RegExp) => page.locator('main .nextset').filter({ hasText: name }).first();
 
 /** Outside 30 × 48 × 12 of sheet planned at 3/4, one fixed shelf 20 over the bottom. */
 async function stand(page: Page): Promise<void> {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await fillBlank(page, /Outside width/, '30');
-  await fillBlank(page, /Outside height/, '48');
-  await fillBlank(page, /Depth, without a face frame/, '12');
-  await blankOf(page, /What the sides are of/).click();
-  await dock(page).getByRole('button', { name: 'Measure a sheet' }).click();
-  await page
-    .locator('main .nextset, main .sect')
-    .filter({ hasText: 'Planned, until it is measured' })
-    .click();
-  await typed(page, '3/4');
-  await page.getByRole('button', { name: 'Back to case' }).click();
+  await caseBegun(page, { planned: '3/4', case: { width: '30', height: '48', depth: '12' } });
   await page.getByRole('button', { name: '+ A fixed shelf' }).click();
   await fillBlank(page, /Case bottom to the shelf/, '20');
 }
 
-test('a case butted together, its top over the sides, from nothing to its cut cards', async ({ page }) => {
+test('a case butted together, its top over the sides, to its cut cards', async ({ page }) => {
   await stand(page);
   await choose(page, /How the bottom meets the sides/, 'butted between the sides');
   await choose(page, /How fixed shelves meet their walls/, 'butted');

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, cutNext, makeReady, pastBounce, shot, standing, typed, typeInto } from './app';
+import { choose, cutNext, makeReady, pastBounce, shot, standing, typeInto } from './app';
+import { drawersBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
 
@@ -9,34 +10,10 @@ async function read(page: Page, blank: string | RegExp, figure: string): Promise
   await typeInto(page, blank, figure);
 }
 
-/** Drawers in an opening of their own, from an empty phone to the page of their wood, sheets measured on the way. */
+/** Drawers in an opening of their own, on the page of their wood. */
 async function toWood(page: Page): Promise<void> {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await page.getByRole('button', { name: 'Job', exact: true }).click();
-  await page.getByRole('button', { name: 'New drawers' }).click();
-  await choose(page, /What the drawers go into/, 'a measured opening');
-  await read(page, /How wide the opening is/, '16 9/16');
-  await read(page, /How high the opening is/, '24');
-  await read(page, /How deep it is/, '20');
-  await page.getByRole('button', { name: 'Next: boxes and slides' }).click();
-  await read(page, /How deep the boxes are/, '16 3/4');
-  await pastBounce(page);
-  await page.getByRole('button', { name: 'Next: wood and joints' }).click();
-  await measured(page, 'fronts', '.75');
-  await measured(page, 'box sides', '.5');
-  await measured(page, 'box bottoms', '.25');
+  await drawersBegun(page, { width: '265/16', height: '24', depth: '20', boxDeep: '67/4' });
   await expect(page.locator('.problems')).toHaveCount(0);
-}
-
-/** A sheet measured from the tray of what these pieces are of. */
-async function measured(page: Page, pieces: string, size: string): Promise<void> {
-  await pastBounce(page);
-  await page.getByRole('button', { name: `What the ${pieces} are of` }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
-  await page.getByRole('button', { name: 'First reading' }).click();
-  await typed(page, size);
-  await page.getByRole('button', { name: 'Back to drawers' }).click();
 }
 
 /** The settings of a machine in the list of cuts, from the first. */
@@ -46,7 +23,7 @@ async function firstCard(page: Page, named: RegExp): Promise<void> {
   await makeReady(page);
 }
 
-test('box joints from an empty phone: fingers, their groove, the sled, and the cards they are cut at', async ({
+test('box joints: fingers, their groove, the sled, and the cards they are cut at', async ({
   page,
 }) => {
   test.setTimeout(120_000);

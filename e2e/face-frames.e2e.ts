@@ -1,19 +1,18 @@
 import { expect, test } from '@playwright/test';
+import { caseBegun } from './begun';
 import { handOn } from './hand';
-import { button, filled, measured, sizes } from './hand-case';
+import { button, filled, measured } from './hand-case';
 
 /**
  * A case for shells, 30 × 48 × 11 1/4, 4 off the floor, ply of 3/4, a frame of oak 3/4 with stiles and top rail 1 1/2
  * and stiles to the floor: they are 48 − 1/8 = 47 7/8, the rails 30 − 3 = 27, the bottom one from 1/4 over the bottom,
  * 4 + 3/4 + 1/4 = 5, down to 3: 2 wide.
  */
-test('a face frame with stiles to the floor from nothing to the cuts that make it', async ({ page }) => {
-  await page.goto('./');
+test('a face frame with stiles to the floor from its first tap to the cuts that make it', async ({
+  page,
+}) => {
+  await caseBegun(page, { read: '3/4', case: { width: '30', height: '48', depth: '45/4', feet: '4' } });
   const hand = handOn(page);
-  await hand.tap(button(page, 'Work out a case'));
-  await sizes(page, hand, ['30', '48', '11 1/4']);
-  await measured(page, hand, { what: 'Measure a sheet', reads: ['3/4'] });
-  await filled(page, hand, { blank: /^Floor to the underside/, figure: '4' });
   await hand.tap(button(page, '+ A face frame'));
   await measured(page, hand, { what: 'Measure a stick', reads: ['3/4'] });
   await hand.tap(button(page, /^How far down the frame runs/));

@@ -1,24 +1,12 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, keyIn, makeReady, openSample, pastBounce, standing, typed, typeInto } from './app';
-import { handOn } from './hand';
+import { choose, makeReady, openSample, pastBounce, standing, typed, typeInto } from './app';
+import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
 
 /** A case 30 × 48 × 11 1/4, of ply read as 3/4. */
 async function newCase(page: Page): Promise<void> {
-  await page.goto('./');
-  const hand = handOn(page);
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  for (const figure of ['30', '48', '11 1/4']) {
-    await hand.figure(figure);
-    await page
-      .getByRole('dialog')
-      .getByRole('button', { name: figure === '11 1/4' ? 'Done' : /^Next/ })
-      .click();
-  }
-  await page.getByRole('button', { name: 'Measure a sheet' }).click();
-  await keyIn(page, /^First reading/, '3/4');
-  await page.getByRole('button', { name: 'Back to case' }).click();
+  await caseBegun(page, { read: '3/4', case: { width: '30', height: '48', depth: '45/4' } });
 }
 
 const own = (page: Page) => page.getByRole('region', { name: 'Machines of your own' });

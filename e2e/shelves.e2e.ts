@@ -1,16 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
-import {
-  blankOf,
-  choose,
-  fillBlank,
-  keyIn,
-  makeReady,
-  pastBounce,
-  standing,
-  ticksHere,
-  typed,
-  typeInto,
-} from './app';
+import { blankOf, choose, keyIn, makeReady, pastBounce, standing, ticksHere, typed, typeInto } from './app';
+import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
 
@@ -28,15 +18,8 @@ async function plannedAt(page: Page, thick: string): Promise<void> {
 
 /** A case 42 5/8 wide, 65 1/2 high and 18 deep of 3/4 sheet, without a back: 41 1/8 across and 60 up, clear. */
 async function caseOfSheet(page: Page): Promise<void> {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Work out a case' }).click();
-  await fillBlank(page, /Outside width/, '42 5/8');
-  await fillBlank(page, /Outside height/, '65 1/2');
-  await fillBlank(page, /Depth, without a face frame/, '18');
-  await fillBlank(page, /Floor to the underside/, '4');
-  await blankOf(page, /What the sides are of/).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Measure a sheet' }).click();
-  await plannedAt(page, '3/4');
+  const outside = { width: '341/8', height: '131/2', depth: '18', feet: '4' };
+  await caseBegun(page, { planned: '3/4', case: outside });
   await expect(blankOf(page, /What the sides are of/)).toContainText('Sheet A');
 }
 
@@ -51,7 +34,7 @@ async function looseShelves(page: Page): Promise<void> {
 
 const inBays = (page: Page) => page.getByRole('region', { name: 'In the bays, 1' });
 
-test('loose shelves on pins, from nothing to the cards their holes are bored by', async ({ page }) => {
+test('loose shelves on pins, to the cards their holes are bored by', async ({ page }) => {
   await caseOfSheet(page);
   await looseShelves(page);
   await expect(inBays(page)).toContainText('pins, no holes laid out.');
