@@ -23,9 +23,7 @@ async function firstCard(page: Page, named: RegExp): Promise<void> {
   await makeReady(page);
 }
 
-test('box joints: fingers, their groove, the sled, and the cards they are cut at', async ({
-  page,
-}) => {
+test('box joints: fingers, their groove, the sled, and the cards they are cut at', async ({ page }) => {
   test.setTimeout(120_000);
   await toWood(page);
   await choose(page, /How box front and sides are joined/, 'a box joint');
