@@ -153,10 +153,11 @@ test('a shelf on tongues: a narrow groove in the sides, a shoulder cut away at e
   await expect(card(/Stop block at.*Left side, Right side/)).toContainText('20 and 3/4 inches');
 });
 
-test('a bottom in a dado at the left and butted at the right: its length, and a groove in the left side alone', async ({
+test('a bottom in a dado at the left and butted at the right, then a top in dadoes under the ends of the sides', async ({
   page,
 }) => {
   await stand(page);
+  const there = page.url();
   await choose(page, /How fixed shelves meet their walls/, 'butted');
   await fillBlank(page, /Floor to the underside/, '4');
   await page.getByRole('button', { name: 'Right ends otherwise' }).click();
@@ -175,6 +176,28 @@ test('a bottom in a dado at the left and butted at the right: its length, and a 
   await expect(dadoes).toHaveCount(1);
   await expect(dadoes).toContainText('Left side');
   await expect(dadoes).not.toContainText('Right side');
+
+  // 48 high: what the sides run past the top comes off the clear height, and more than there is is refused
+  await page.goto(there);
+  await choose(page, /How the top meets the sides/, 'in dadoes');
+  await fillBlank(page, /How far the sides run past/, '44');
+  // 4 + 2 × 3/4 + 44 = 49 1/2
+  await expect(page.locator('main')).toContainText(
+    'what the sides run past it alone are 1 1/2 over the height',
+  );
+  await fillBlank(page, /How far the sides run past/, '3');
+  await expect(joints).toContainText('past its upper face, fixed shelves');
+  await expect(page.getByRole('region', { name: 'Adds back up' }).locator('li')).toHaveCount(4);
+  await shot(page, 'top-in-dadoes');
+  // 28 1/2 clear, 1/4 into each side; in both its dado begins 48 − 3 − 3/4 from the lower end, of the bottom's stack
+  await page.getByRole('button', { name: 'Parts', exact: true }).click();
+  await expect(part(page, /^Top/)).toContainText('29');
+  await part(page, /^Right side/).click();
+  await expect(page.locator('main')).toContainText(/dado for the top.*44 and 1\/4/);
+  await shot(page, 'top-in-dadoes-side');
+  await page.goto('./#/cuts');
+  await expect(dadoes).toHaveCount(2);
+  await expect(dadoes.filter({ hasText: '44 and 1/4' })).toContainText(/Left side.*Right side/);
 });
 
 test('a case mitred at its four corners: its parts to their long points, then their ends at 45°', async ({

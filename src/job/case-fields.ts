@@ -59,6 +59,7 @@ export const caseFields = {
   shelfJoint: joint,
   bottomPast: length,
   topPast: length,
+  sidePast: length,
   tongue: length,
   tongueRoom: length,
   bottomHugs: hugs,

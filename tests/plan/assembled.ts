@@ -53,9 +53,10 @@ export const anyJob = fc
     topRabbet: fc.option(sixteenths(2, 6), { nil: undefined }),
     hasTop: fc.boolean(),
     bottomJoint: fc.constantFrom(undefined, 'dado', 'rabbet', 'butt', 'over', 'tongue', 'mitre' as const),
-    topJoint: fc.constantFrom(undefined, 'rabbet', 'butt', 'over', 'tongue', 'mitre' as const),
+    topJoint: fc.constantFrom(undefined, 'rabbet', 'dado', 'butt', 'over', 'tongue', 'mitre' as const),
+    sidePast: sometimes(inches(2n), inches(3n, 4n), inches(350n, 127n), inches(1n, 4n)),
     bottomRightJoint: sometimes('dado', 'rabbet', 'butt', 'tongue'),
-    topRightJoint: sometimes('rabbet', 'butt', 'tongue'),
+    topRightJoint: sometimes('rabbet', 'dado', 'butt', 'tongue'),
     partitionJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
     shelfJoint: fc.constantFrom(undefined, 'dado', 'butt', 'tongue' as const),
     bottomHugs: fc.constantFrom(undefined, 'far', 'near' as const),
@@ -100,6 +101,7 @@ export const anyJob = fc
       bottomJoint,
       bottomHugs,
       bottomRightJoint,
+      sidePast,
       ...rest
     }): { readonly job: Job; readonly c: Case } => {
       const inside = shelves.map(({ bay, kind }, k) => ({
@@ -116,6 +118,8 @@ export const anyJob = fc
         ...(rest.feet.n === 0n || bottomJoint === 'butt' || bottomJoint === 'tongue' ? { bottomJoint } : {}),
         ...(rest.feet.n === 0n || bottomRightJoint !== 'rabbet' ? { bottomRightJoint } : {}),
         ...(rest.feet.n === 0n ? {} : { bottomHugs }),
+        // with an end in a rabbet a top lies at the ends of the sides
+        ...(rest.topRightJoint === 'rabbet' ? {} : { sidePast }),
         inside,
         stocks: { side: 'a', shelf: 'b', partition: 'b', back: 'k' },
       };
@@ -149,6 +153,10 @@ function reachIn(c: Case, flat: 'bottom' | 'top', at: GoesIn & { side: CutPiece 
   const { side } = at;
   return side.grooves.has(flat) ? seated(side, flat, at).reach : (side.rabbets.get(flat)?.deep ?? zero);
 }
+
+/** How far the sides run past the top: in rabbets, over them or mitred it lies at their ends. */
+export const pastTop = ({ hasTop, topJoint = 'rabbet', sidePast = zero }: Case): Length =>
+  hasTop && !['rabbet', 'over', 'mitre'].includes(topJoint) ? sidePast : zero;
 
 /** A case as it stands once its cut pieces are put together, from the left and from the floor or its plinth. */
 export type Standing = {
@@ -236,6 +244,7 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
   }
   off.set('bottom level', subtract(datum, datumOf(right, c, bottom('right'))));
   const topSeat = left.rabbets.get('top');
+  const past = pastTop(c);
   const topAt = c.hasTop ? { piece: piece('top'), end: 'left', thick: side } : undefined;
   const topIn = (end: string, at: CutPiece) =>
     subtract(side, topAt ? reachIn(c, 'top', { ...topAt, end, side: at }) : zero);
@@ -244,23 +253,23 @@ export function offBy(standing: Standing): ReadonlyMap<string, Length> {
     ['left', left],
     ['right', right],
   ] as const)
-    if (topAt && at.grooves.has('top')) {
-      const under = subtract(at.long, half(side));
+    if (topAt && (at.grooves.has('top') || at.lines.has('top'))) {
+      const under = subtract(at.long, add(past, half(side)));
       off.set(
         `top in its groove at the ${end}`,
         subtract(seated(at, 'top', { ...topAt, end }).middle, under),
       );
-    }
+    } else if (past.n !== 0n) off.set(`top hangs in the air at the ${end}`, seen);
   if (c.hasTop) {
     off.set('top joined', subtract(add(piece('top').long, add(topLeft, topRight)), outside));
     for (const at of [left, right]) {
       const seat = at.rabbets.get('top');
-      if (seat) off.set('top flush', subtract(seat.wide, side));
+      if (seat) off.set('top flush', add(subtract(seat.wide, side), past));
     }
   }
   const top = add(lowest, left.long);
   const onTop = c.hasTop && c.topJoint === 'over';
-  const ceiling = c.hasTop && !onTop ? subtract(top, topSeat?.wide ?? side) : top;
+  const ceiling = c.hasTop && !onTop ? subtract(subtract(top, past), topSeat?.wide ?? side) : top;
   if (c.hold === 'outside') off.set('high', subtract(add(standing.plinth, highest), c.height ?? zero));
   for (const { role, left: face } of walls.slice(1, -1)) {
     const no = role.replace('partition', 'p');

@@ -57,6 +57,20 @@ function placed(changes: readonly Change[]) {
   return { plan, ...joinPlace(plan, join, []) };
 }
 
+test('a top under the ends of the sides is bored off its under face, the sides from their lower ends', () => {
+  // clear 66 1/2 − 2 − 4 − 1 7/16 = 59 1/16; its under face 4 23/32 + 59 1/16 = 63 25/32 up, and 23/64
+  const low = { topJoint: 'butt', sidePast: l('2') } as const;
+  const { plan } = placed([...cabinet(low), ...held('top')]);
+  expect(bored(plan.operations)).toEqual([
+    'c~left/dowels~top/1 64 9/64 9/16',
+    'c~right/dowels~top/1 64 9/64 9/16',
+    'c~top/dowels~top/1 23/64 1 1/16',
+  ]);
+  // at their ends off its upper face, the sides from their upper ends
+  const flush = placed([...cabinet({ topJoint: 'butt' }), ...held('top')]);
+  expect(bored(flush.plan.operations)[0]).toBe('c~left/dowels~top/1 23/64 9/16');
+});
+
 test('a bottom held by dowels is bored in both ends and in both sides, at one line', () => {
   // half of 23/32 off its under face; in the sides that face stands 4 up: 4 + 23/64. 1/2 + 1/16 deep in a face
   const { plan, count, usual } = placed([...cabinet(), ...held('bottom')]);

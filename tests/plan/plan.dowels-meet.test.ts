@@ -7,7 +7,7 @@ import type { Case } from '../../src/trade/carcass/case';
 import type { FastenerRow } from '../../src/trade/fasteners/row';
 import type { Operation } from '../../src/trade/setups/operation';
 import { runs } from '../runs';
-import { anyJob, assembled, footOf, type Standing, shop } from './assembled';
+import { anyJob, assembled, footOf, pastTop, type Standing, shop } from './assembled';
 import { cutPieces } from './cut-pieces';
 
 const meetings = ['bottom', 'top', 'partition', 'shelf'] as const;
@@ -31,7 +31,7 @@ function drawnLeft(c: Case, side: Length, own: Length, k: number): Length {
 
 /** Where each row in a face stands in the case, and where that of the end against it does; up, or from the left. */
 function pairs(standing: Standing, all: readonly Bored[]): readonly (readonly [string, Length, Length])[] {
-  const { c, walls, datum, foot, outside, thick } = standing;
+  const { c, walls, datum, foot, highest, outside, thick } = standing;
   const [side, own] = [thick('side'), thick('shelf')];
   const endOf = (part: string, what: string) => {
     const found = all.find((b) => b.part === part && b.row.in.at === 'ends' && b.row.id === what);
@@ -43,8 +43,12 @@ function pairs(standing: Standing, all: readonly Bored[]): readonly (readonly [s
       if (where.at === 'ends') return [];
       const what = `${id} in ${part}`;
       if (part === 'left' || part === 'right' || part.startsWith('partition')) {
+        const past = pastTop(c);
         // the top is bored from its upper face, the sides from their upper ends: flush
-        if (id === 'top') return [[what, at, endOf('top', 'top')]];
+        if (id === 'top' && past.n === 0n) return [[what, at, endOf('top', 'top')]];
+        // else from its under face, the sides from their lower ends
+        if (id === 'top')
+          return [[what, add(foot, at), add(subtract(highest, add(past, side)), endOf('top', 'top'))]];
         const up = add(part.startsWith('partition') ? footOf(standing, part) : foot, at);
         if (id === 'bottom') return [[what, up, add(subtract(datum, side), endOf('bottom', 'bottom'))]];
         const shelf = c.inside.find((i) => id === i.id || id === `${i.id}b`);

@@ -4,10 +4,11 @@ import type { Json } from '../../src/job/entry';
 import { readJobFile } from '../../src/job/file';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
-import { type Length, subtract, times } from '../../src/length/length';
+import { add, type Length, subtract, times } from '../../src/length/length';
+import { toStored } from '../../src/length/stored';
 import { checklistOf } from '../../src/plan/checklist';
 import { planOf } from '../../src/plan/plan';
-import { w } from '../length/write-figures';
+import { l, w } from '../length/write-figures';
 
 const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
 if (!file.ok) throw new Error('the sample');
@@ -78,6 +79,23 @@ describe('the sample joined otherwise', () => {
     // fingers in place of tails and pins
     const drawers = new Set(found.plan.operations.map(({ what }) => what));
     expect([drawers.has('tails'), drawers.has('pins'), drawers.has('fingers')]).toEqual([false, false, true]);
+  });
+
+  test('the top in dadoes, the sides 2 past it: cut by the stack of the bottom; what is inside is shorter', () => {
+    const found = rebuilt({ topJoint: 'dado', sidePast: toStored(l('2')) }, 'rabbeted');
+    stands(found);
+    // 64 1/4 less 4 1/8, the 2, and bottom and top of one sheet
+    const flats = times(found.case.thick('top'), 2n);
+    expect(w(found.case.clearHeight.value)).toBe(w(subtract(l('58 1/8'), flats)));
+    expect(long(found, 'partition1')).toBe(w(add(found.case.clearHeight.value, l('9/16'))));
+    const builds = (flat: string) =>
+      new Set(
+        cutIn(found, 'groove').flatMap(({ which, setup }) =>
+          which?.is === 'groove' && which.seat.in === flat ? [setup.build] : [],
+        ),
+      );
+    expect(builds('top').size).toBe(1);
+    expect(builds('top')).toEqual(builds('bottom'));
   });
 
   test('the top over the sides, the back laid on, rabbeted drawers', () => {

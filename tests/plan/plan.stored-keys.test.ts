@@ -87,6 +87,10 @@ const jobs = (): Readonly<Record<string, Job>> => {
         })),
       ),
     },
+    'top in dadoes': {
+      ...job,
+      cases: job.cases.map((c) => ({ ...c, topJoint: 'dado' as const, sidePast: inches(2n) })),
+    },
     template: { ...job, banks: job.banks.map((bank) => ({ ...bank, tailsHow: 'template' })) },
   };
 };

@@ -31,6 +31,7 @@ const caseKinds: Record<CaseField, BandKind> = {
   tongueRoom: 'room',
   bottomPast: 'place',
   topPast: 'place',
+  sidePast: 'place',
   backDeep: 'depth',
   backWide: 'depth',
   backLand: 'place',

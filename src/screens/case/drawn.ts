@@ -1,10 +1,10 @@
-import { add, forDrawing, type Length, negate, subtract, sum, zero } from '../../length/length';
+import { add, forDrawing, isZero, type Length, negate, subtract, sum, zero } from '../../length/length';
 import { throughBack } from '../../trade/carcass/back-how';
 import { partitionFace } from '../../trade/carcass/boards';
 import type { Case, Inside } from '../../trade/carcass/case';
 import { flatWide, overSides, sideLong } from '../../trade/carcass/ends';
 import { type FaceFrame, frameLapped, frameOf } from '../../trade/carcass/frame';
-import { endAt, pastOf, seenOf } from '../../trade/carcass/meetings';
+import { endAt, pastOf, pastTop, seenOf } from '../../trade/carcass/meetings';
 import { mitresAt } from '../../trade/carcass/mitres';
 import type { Worked } from '../../trade/carcass/parts';
 import { bayStart, type Sizes } from '../../trade/carcass/sizes';
@@ -174,6 +174,7 @@ export function sectionOf(worked: Worked): Drawing {
     wide: d(add(throughBack(sizes).value, front)),
     high: d(sizes.height.value),
     pieces: [
+      ...sideOver(sizes, front, piece),
       ...levels(sizes, front, piece),
       ...holdersSection(sizes, front),
       ...looseSection(sizes, front),
@@ -182,6 +183,14 @@ export function sectionOf(worked: Worked): Drawing {
     ],
   };
   return onPlinth(sizes, own, plinthSection(sizes, front, piece));
+}
+
+/** What is seen of the left side over the top, where the sides run past it. */
+function sideOver(sizes: Sizes, front: Length, piece: Make): readonly DrawnPiece[] {
+  const h = pastTop(sizes.case);
+  if (isZero(h)) return [];
+  const at = { x: front, y: subtract(sizes.height.value, h), w: flatWide(sizes, 'top').value, h };
+  return [piece('left', at, 'loose')];
 }
 
 /** Bottom, top and fixed shelves, cut through. */

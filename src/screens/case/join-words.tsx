@@ -3,7 +3,7 @@ import { half } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
 import type { JoinProblem, JoinWarning } from '../../trade/carcass/join-problem';
-import { asksDepth, endAt, jointAt, type jointsAt } from '../../trade/carcass/meetings';
+import { asksDepth, endAt, jointAt, type jointsAt, mayRunPast } from '../../trade/carcass/meetings';
 import { exactly as w } from '../shared/exact-words';
 import { stockNames } from './words';
 
@@ -44,6 +44,7 @@ export const joins: Joins = {
   },
   top: {
     rabbet: { label: 'in rabbets', hint: 'at the upper ends of the sides' },
+    dado: { label: 'in dadoes', hint: 'cut across the sides, which run past it' },
     butt: { label: 'butted between the sides', hint: uncut },
     tongue: { label: 'on tongues', hint: 'in grooves across the sides' },
     over: { label: 'over the sides', hint: `it lies on their ends; ${uncut}` },
@@ -61,7 +62,7 @@ export const joins: Joins = {
   },
 };
 
-/** At which face of a part its tongues lie, each a choice; with no wood over it a top has but the under face. */
+/** At which face of a part its tongues lie, each a choice; a top, often with no wood over it, has but the under one. */
 export const hugsTitles = {
   bottom: 'Where the tongues of the bottom lie',
   partition: 'Where the tongues of partitions lie',
@@ -114,7 +115,7 @@ const right = (at: Blank) => at && <>, its right end {at}</>;
 export const meets = (
   c: Case,
   at: Readonly<
-    Record<keyof typeof joinTitles | 'bottomPast' | 'topPast', Blank> &
+    Record<keyof typeof joinTitles | 'bottomPast' | 'topPast' | 'sidePast', Blank> &
       Partial<Record<'bottomRight' | 'topRight', Blank>>
   >,
 ) => (
@@ -125,6 +126,7 @@ export const meets = (
     {c.hasTop && <>, the top {at.top}</>}
     {c.hasTop && jointAt(c, 'top') === 'over' && past(at.topPast)}
     {c.hasTop && right(at.topRight)}
+    {mayRunPast(c) && <>, the sides {at.sidePast} past its upper face</>}
     {hasMeeting(c, 'partition') && <>, partitions {at.partition}</>}
     {hasMeeting(c, 'shelf') && <>, fixed shelves {at.shelf}</>}.{' '}
   </>
@@ -193,6 +195,14 @@ const bottomLow = {
     `A bottom mitred with the sides lies at their lower ends, so the case cannot stand ${by} off the floor. Make that 0, ${lowest}`,
 } as const;
 
+/** What lies on the upper ends of the sides, or goes round them, has the top right under it. */
+const onTop = {
+  loose: (by: string): string =>
+    `A loose top lies on the ends of the sides, ${by} over the top of the case: no screw holds it from under. Make that 0, or have no loose top.`,
+  edging: (by: string): string =>
+    `Edging goes round the upper end of the case, and its top lies ${by} lower. Make that 0, or have no edging.`,
+} as const;
+
 /** What keeps parts from being joined as said, by how much, and what would fit. */
 export function joinProblemText(problem: JoinProblem): string {
   switch (problem.code) {
@@ -206,6 +216,10 @@ export function joinProblemText(problem: JoinProblem): string {
       const { part, own, side, by } = problem;
       return `A mitre of 45° meets where both are one thickness: the ${part} is ${w(own)} thick, the sides are ${w(side)}, ${w(by)} off. Take both out of one sheet, or join them otherwise.`;
     }
+    case 'top-low':
+      return `The right end of the top lies in a rabbet at the end of its side, so the sides cannot run ${w(problem.by)} past it. Make that 0, or join both ends of the top alike.`;
+    case 'no-top-under':
+      return onTop[problem.on](w(problem.by));
     case 'tongue-low':
       return 'Nothing of the sides is under a bottom at their lower ends, so its tongues lie at the upper face.';
     default:
@@ -214,5 +228,7 @@ export function joinProblemText(problem: JoinProblem): string {
 }
 
 /** What is worth a look in how parts are joined. Limits are common practice. */
-export const joinWarningText = ({ room, least }: JoinWarning): string =>
-  `Only ${w(room)} is left under the tongues: glue has nowhere to go. Keep ${w(least)}.`;
+export const joinWarningText = (warning: JoinWarning): string =>
+  warning.code === 'tongue-room'
+    ? `Only ${w(warning.room)} is left under the tongues: glue has nowhere to go. Keep ${w(warning.least)}.`
+    : `Only ${w(warning.over)} of the sides is left over the dadoes for the top: it may break out. Keep ${w(warning.least)}.`;

@@ -22,6 +22,7 @@ export function JointSentence(part: CasePart) {
         bottomPast: length('bottomPast', usual.overhang),
         top: blank(joints.caseJoint(c, 'top')),
         topPast: length('topPast', usual.overhang),
+        sidePast: length('sidePast', usual.overhang),
         partition: blank(joints.caseJoint(c, 'partition')),
         shelf: blank(joints.caseJoint(c, 'shelf')),
         ...rights,

@@ -1,6 +1,8 @@
 import type { ComponentChildren as Blank } from 'preact';
+import { isZero } from '../../length/length';
 import { backHow } from '../../trade/carcass/back-how';
 import type { Case } from '../../trade/carcass/case';
+import { pastTop } from '../../trade/carcass/meetings';
 import { stilesDown } from '../../trade/carcass/stiles-down';
 import { wordFor } from '../shared/counted';
 
@@ -50,6 +52,12 @@ export const backLaidOn = (at: At<'stock' | 'how' | 'inset'>) => (
     A back of {at.stock} {at.how}, {at.inset} in from the outside all round.
   </>
 );
+
+/** How high a back goes where the sides run past the top. */
+export const backGoesUp = (c: Case): Blank => {
+  if (isZero(pastTop(c))) return null;
+  return <> It goes up {backHow(c) === 'groove' ? 'into the top' : 'to the ends of the sides'}.</>;
+};
 
 export const cleats = (c: Case, at: At<'count' | 'stock' | 'wide' | 'deep' | 'across' | 'notch'>) => (
   <>

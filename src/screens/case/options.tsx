@@ -34,28 +34,35 @@ type Blanks = ReturnType<typeof blanks>;
 const back: Option = {
   name: 'back',
   field: 'hasBack',
-  sentence: (c, { blank, length, of, thick, usual }) => {
-    const own = { stock: of('back'), how: blank(caseHow(c, 'backHow')) };
-    const room = length('ease', usual.ease);
-    if (c.backHow === 'applied')
-      return words.backLaidOn({ ...own, inset: length('backInset', usual.backInset) });
-    if (c.backHow !== 'groove')
-      return words.back({
-        ...own,
-        deep: length('backDeep', usual.backDeep),
-        wide: length('backWide'),
-        room,
-      });
-    const joints = jointsOf(c, thick('side') ?? zero, thick('back'));
-    return words.backInGroove({
+  sentence: (c, own) => (
+    <>
+      {backSaid(c, own)}
+      {words.backGoesUp(c)}
+    </>
+  ),
+};
+
+function backSaid(c: Case, { blank, length, of, thick, usual }: Blanks): ComponentChildren {
+  const own = { stock: of('back'), how: blank(caseHow(c, 'backHow')) };
+  const room = length('ease', usual.ease);
+  if (c.backHow === 'applied')
+    return words.backLaidOn({ ...own, inset: length('backInset', usual.backInset) });
+  if (c.backHow !== 'groove')
+    return words.back({
       ...own,
-      deep: length('backGroove', usual.backGroove),
-      wide: length('backGrooveWide', c.stocks.back ? joints.backGrooveWide : undefined),
-      land: length('backLand', usual.backLand),
+      deep: length('backDeep', usual.backDeep),
+      wide: length('backWide'),
       room,
     });
-  },
-};
+  const joints = jointsOf(c, thick('side') ?? zero, thick('back'));
+  return words.backInGroove({
+    ...own,
+    deep: length('backGroove', usual.backGroove),
+    wide: length('backGrooveWide', c.stocks.back ? joints.backGrooveWide : undefined),
+    land: length('backLand', usual.backLand),
+    room,
+  });
+}
 
 const cleats: Option = {
   name: 'cleats',

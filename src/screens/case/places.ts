@@ -1,11 +1,12 @@
 import { assertNever } from '../../length/result';
 import type { Case, Inside, StockRole } from '../../trade/carcass/case';
 import type { JoinProblem } from '../../trade/carcass/join-problem';
+import { mayRunPast } from '../../trade/carcass/meetings';
 import type { CaseField, CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import type { RoundProblem } from '../../trade/carcass/round-problems';
 import type { PinProblem } from '../../trade/shelves/pin-problem';
 import * as ask from './ask-words';
-import { hugsTitles, joinTitles, lowTitles } from './join-words';
+import { hugsTitles, joinTitles, lowTitles, rightTitles } from './join-words';
 import { isOfPins } from './loose-words';
 import { howMany } from './option-words';
 import { roundField } from './round-words';
@@ -107,7 +108,6 @@ function roundPlace(problem: RoundProblem): Place {
 
 /** The blank that makes a problem. */
 export function placeOf(problem: CaseProblem, c: Case): Place {
-  const outside = c.hold === 'outside';
   if ('round' in problem) return roundPlace(problem);
   if ('joined' in problem) return joinPlace(problem);
   if ('stop' in problem) return atInside(c, problem.stop, stopField(problem));
@@ -125,8 +125,7 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
     case 'missing-stock':
       return stockPlace(problem.stock);
     case 'no-opening':
-      if (problem.across) return atFields(outside ? 'width' : 'opening');
-      return atFields(outside ? 'height' : 'clear');
+      return closedPlace(problem.across, c);
     case 'bays-off':
       return { at: 'sizes', blanks: c.bays.flatMap((own, k) => (own ? [ask.bayWidth(k + 1)] : [])) };
     case 'back-too-wide':
@@ -151,6 +150,13 @@ export function placeOf(problem: CaseProblem, c: Case): Place {
   }
 }
 
+/** What leaves nothing between. */
+function closedPlace(across: boolean, c: Case): Place {
+  const outside = c.hold === 'outside';
+  if (across) return atFields(outside ? 'width' : 'opening');
+  return outside && mayRunPast(c) ? atFields('height', 'sidePast') : atFields(outside ? 'height' : 'clear');
+}
+
 /** The blank that makes a joint impossible. */
 function joinPlace(problem: JoinProblem): Place {
   switch (problem.code) {
@@ -158,6 +164,10 @@ function joinPlace(problem: JoinProblem): Place {
       return atFields('tongue');
     case 'mitre-unlike':
       return { at: 'joints', blanks: [joinTitles[problem.part]] };
+    case 'top-low':
+      return { at: 'joints', blanks: [rightTitles.top, caseFieldNames.sidePast] };
+    case 'no-top-under':
+      return atFields('sidePast');
     case 'tongue-low':
       return { at: 'joints', blanks: [hugsTitles.bottom] };
     case 'bottom-low':
@@ -200,12 +210,14 @@ const stockPlace = (stock: StockRole): Place => ({
 export function placeOfWarning(warning: CaseWarning, c: Case): Place {
   if ('round' in warning) return atFields(roundField(warning));
   if ('stop' in warning) return atInside(c, warning.stop, stopField(warning));
-  if ('joined' in warning) return atFields('tongueRoom');
+  if ('joined' in warning) return atFields(warning.code === 'tongue-room' ? 'tongueRoom' : 'sidePast');
   switch (warning.code) {
     case 'deep':
       return atFields(warning.field);
     case 'trays-locked':
       return atFields(warning.stile === 'middle' ? 'middle' : 'stile');
+    case 'top-in-opening':
+      return atFields('topRail');
     case 'cleat-proud':
       return atFields(warning.where === 'side' ? 'cleatRabbetWide' : 'notchDeep');
     case 'notch-deep':

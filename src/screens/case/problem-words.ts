@@ -1,7 +1,8 @@
-import { absolute, type Length } from '../../length/length';
+import { absolute, isPositive, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Case } from '../../trade/carcass/case';
 import type { JoinProblem } from '../../trade/carcass/join-problem';
+import { pastTop } from '../../trade/carcass/meetings';
 import type { CaseProblem, CaseWarning } from '../../trade/carcass/problems';
 import { numberOf } from '../../trade/carcass/stands-as';
 import type { StopProblem } from '../../trade/carcass/stop-problem';
@@ -82,7 +83,7 @@ function ownText(problem: Own, c: Case): string {
     case 'negative-inside':
       return `${capital(figureOf(c, problem))} is ${w(problem.by)} below 0 for ${insideName(c, problem.in)}. Make it 0 or more.`;
     case 'no-opening':
-      return closedText(problem.across, w(problem.by));
+      return closedText(problem.across, w(problem.by), isPositive(pastTop(c)));
     case 'bays-off':
       return `The bays given are ${w(absolute(problem.by))} ${problem.by.s < 0n ? 'short of' : 'over'} the clear width together. Leave one blank: it takes what is left.`;
     case 'through':
@@ -111,10 +112,10 @@ function ownText(problem: Own, c: Case): string {
 /** What the grooves of these parts come to. @example onParts(['Left side', 'Right side'], 'It runs off.') */
 export const onParts = (parts: readonly string[], text: string): string => `${parts.join(' and ')}: ${text}`;
 
-const closedText = (across: boolean, by: string): string =>
+const closedText = (across: boolean, by: string, past: boolean): string =>
   across
     ? `The sides and partitions alone are ${by} over what there is between. Go wider by more than that.`
-    : `Feet, bottom and top alone are ${by} over the height. Go higher by more than that.`;
+    : `Feet, bottom${past ? ', top and what the sides run past it' : ' and top'} alone are ${by} over the height. Go higher by more than that.`;
 
 /** Where its lower face clears the other. */
 function clears({ under, over }: Extract<CaseProblem, { code: 'overlap' }>): string {
@@ -139,6 +140,8 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
       return `A tray ${w(warning.tray)} wide does not pass the frame opening of ${w(warning.opening)} in bay ${warning.bay}.`;
     case 'sill':
       return `The bottom rail stands ${w(warning.sill)} over the case bottom: drawer heights start there.`;
+    case 'top-in-opening':
+      return `The top of the case hangs ${w(warning.by)} into the frame opening: boxes of drawers pass under it. A top rail ${w(warning.least)} wide covers it.`;
     case 'packing':
       return `Slides in bay ${warning.bay} want packing behind the frame: ${packed(warning.left)} at the left, ${packed(warning.right)} at the right.`;
     case 'cleat-proud': {

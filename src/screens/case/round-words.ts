@@ -18,6 +18,8 @@ export function roundProblemText(problem: RoundProblem): string {
       return `The notches for the toe board take the whole depth of the sides and ${w(problem.by)} more. Less of a recess.`;
     case 'frame-shut':
       return `The rails of the face frame meet, ${w(problem.by)} over. Narrower ones, or a higher case.`;
+    case 'rail-over-top':
+      return `The top rail ends ${w(problem.by)} over the top of the case: the frame stands open there. At least ${w(problem.least)} wide.`;
     case 'no-lower-rail':
       return `Nothing is left of the bottom rail: it ends ${w(problem.by)} over its upper edge. Its lower edge under ${w(problem.under)} off the floor.`;
     case 'rail-under-stiles':
@@ -47,6 +49,7 @@ export function roundProblemText(problem: RoundProblem): string {
 
 /** The blank that makes it. */
 export function roundField(problem: RoundProblem | RoundWarning): CaseField {
+  if (problem.code === 'frame-shut' || problem.code === 'rail-over-top') return 'topRail';
   switch (problem.code) {
     case 'back-too-thick':
       return 'backGrooveWide';
@@ -54,8 +57,7 @@ export function roundField(problem: RoundProblem | RoundWarning): CaseField {
     case 'cleats-behind':
     case 'thin-land':
       return 'backLand';
-    case 'frame-shut':
-      return 'topRail';
+
     case 'no-lower-rail':
     case 'rail-under-stiles':
     case 'stiles-and-plinth':

@@ -33,6 +33,7 @@ export const sections: Readonly<Record<CaseField, Section>> = {
   tongueRoom: 'joints',
   bottomPast: 'joints',
   topPast: 'joints',
+  sidePast: 'joints',
   fit: 'joints',
   backDeep: 'back',
   backWide: 'back',

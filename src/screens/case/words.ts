@@ -67,6 +67,7 @@ export const caseFieldNames: Record<CaseField, string> = {
   tongueRoom: 'Room under the tongues',
   bottomPast: 'How far the bottom of the case stands past each side',
   topPast: 'How far the top of the case stands past each side',
+  sidePast: 'How far the sides run past the upper face of the top',
   backDeep: 'Depth of the rabbet for the back',
   backWide: 'Width of the rabbet for the back',
   backLand: 'What is left behind the groove for the back',

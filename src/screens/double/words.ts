@@ -89,6 +89,7 @@ const figures: Readonly<Record<string, string>> = {
   footHow: 'what is under the feet',
   into: 'wide after the turn',
   heldBy: 'what holds the shelves',
+  sidePast: 'how far the sides run past the top',
   stripThick: 'how thick a strip is',
   stripRoom: 'how much wider its groove is',
   stripSold: 'how long a strip is as sold',

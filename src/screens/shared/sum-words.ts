@@ -33,6 +33,7 @@ const plainWords: Record<PlainTerm, string> = {
   'toe-opening': 'toe opening under the rail',
   'case-to-back': 'case to the back',
   'past-each-side': 'past each side',
+  'sides-past-top': 'the sides past the top',
   'past-front': 'past the front',
   'width-said': 'as wide as said',
   'bottom-mark': 'the bottom cut on its mark',

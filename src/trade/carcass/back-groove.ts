@@ -1,9 +1,9 @@
-import { type Length, less, subtract, sum, zero } from '../../length/length';
+import { isPositive, type Length, less, subtract, sum, zero } from '../../length/length';
 import { cutsFor, type Met } from '../joints/joint';
 import { rabbet } from '../joints/joints';
 import { backHow } from './back-how';
 import { sideDatum } from './ends';
-import { endAt, type Flat, type Hand, jointAt, meetingAt, reachOf } from './meetings';
+import { endAt, type Flat, type Hand, jointAt, meetingAt, pastTop, reachOf } from './meetings';
 import { isMitred } from './mitres';
 import type { Rabbet } from './part';
 import { type Sizes, stockOf } from './sizes';
@@ -42,10 +42,11 @@ const stopsUp = (sizes: Sizes, hand: Hand): Stops | undefined =>
     : undefined;
 
 /**
- * Whether a groove up a side would be seen at its upper end: not under what lies over it, nor in a rabbet as deep; with
- * no top it stays open, for the back to slide in.
+ * Whether a groove up a side would be seen at its upper end: where the side runs past the top; else not under what
+ * lies over it, nor in a rabbet as deep; with no top it stays open, for the back to slide in.
  */
 function isOpen({ case: c, joints }: Sizes, hand: Hand): boolean {
+  if (isPositive(pastTop(c))) return true;
   if (!c.hasTop || c.hasLooseTop) return false;
   switch (jointAt(c, endAt('top', hand))) {
     case 'over':
@@ -53,6 +54,8 @@ function isOpen({ case: c, joints }: Sizes, hand: Hand): boolean {
       return false;
     case 'rabbet':
       return less(joints.topRabbet, joints.backGroove);
+    case 'dado':
+      return less(joints.dado, joints.backGroove);
     default:
       return true;
   }

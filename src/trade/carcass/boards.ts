@@ -3,7 +3,7 @@ import type { Board, Run } from '../grooves/board';
 import { cutsFor, type Met, type Seat } from '../joints/joint';
 import type { Case, Inside, StockRole } from './case';
 import { sideDatum } from './ends';
-import { endAt, type Hand, jointAt, type Meeting, meetingAt, reachOf } from './meetings';
+import { endAt, type Hand, jointAt, type Meeting, meetingAt, pastTop, reachOf } from './meetings';
 import type { Line } from './part';
 import { bayStart, type Sizes, stockOf } from './sizes';
 import { numberOf } from './stands-as';
@@ -113,11 +113,14 @@ export function bottomIn(sizes: Sizes, hand: Hand): Met {
   return { joint, seat: { ...seat, room: zero, flush: { at: 'end', named: 'bottom' } } };
 }
 
-/** The top in a side, where it is let in below the end. */
-function topIn(sizes: Sizes, hand: Hand): readonly Met[] {
+/** The top in a side: the clear height over the datum, flush with the end where the side does not run past it. */
+export function topIn(sizes: Sizes, hand: Hand): readonly Met[] {
+  const { case: c, clearHeight } = sizes;
+  if (!c.hasTop) return [];
   const meeting = endAt('top', hand);
-  if (!sizes.case.hasTop || jointAt(sizes.case, meeting) !== 'tongue') return [];
-  return [housed('top', sizes, { part: 'top', meeting, near: sizes.clearHeight.value })];
+  const { joint, seat } = housed('top', sizes, { part: 'top', meeting, near: clearHeight.value });
+  if (isPositive(pastTop(c)) || seat.tongue) return [{ joint, seat }];
+  return [{ joint, seat: { ...seat, room: zero, flush: { at: 'end', named: 'top' } } }];
 }
 
 /** A side: the bottom's dado just under the datum, shelves and trays of the bay beside it above. */
@@ -174,6 +177,7 @@ export const partitionLines = (sizes: Sizes, k: number): readonly Line[] =>
 export const sideLines = (sizes: Sizes, hand: Hand): readonly Line[] =>
   linesFrom(sideDatum(sizes), [
     bottomIn(sizes, hand),
+    ...topIn(sizes, hand),
     ...shelves(sizes, bayBeside(sizes.case, hand), 'A', 'shelf'),
   ]);
 

@@ -1,6 +1,6 @@
 import { add, half, isPositive, type Length, subtract } from '../../length/length';
 import type { Case, StockRole } from './case';
-import { endAt, type Flat, jointAt, pastOf } from './meetings';
+import { endAt, type Flat, jointAt, pastOf, pastTop } from './meetings';
 import { nailerWide } from './nailer-places';
 import type { Part } from './part';
 import type { PartName, TakesPart } from './part-name';
@@ -71,7 +71,7 @@ function flush(
 ): readonly ScrewLine[] {
   if (role !== 'left' && role !== 'right') return [];
   const low = jointAt(c, endAt('bottom', role)) === 'butt' && !(c.feet && isPositive(c.feet));
-  const high = c.hasTop && jointAt(c, endAt('top', role)) === 'butt';
+  const high = c.hasTop && jointAt(c, endAt('top', role)) === 'butt' && !isPositive(pastTop(c));
   const middle = (flat: Flat) => half(thick(flat));
   return [
     ...(low ? [{ holds: { part: 'bottom' }, middle: middle('bottom') } as const] : []),

@@ -174,6 +174,8 @@ export type Case = {
   /** How far a bottom or top that lies over the sides stands past each. */
   readonly bottomPast?: Length | undefined;
   readonly topPast?: Length | undefined;
+  /** How far the sides run past the upper face of a top that is let into them, or butted between them. */
+  readonly sidePast?: Length | undefined;
   /** Tongues: how thick, and the room under them in their grooves; at which face they lie. */
   readonly tongue?: Length | undefined;
   readonly tongueRoom?: Length | undefined;

@@ -1,7 +1,7 @@
 import { add, equals, isZero, type Length, sum, times, zero } from '../../length/length';
 import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { beyondTerms, overSides, tonguesTerm } from './ends';
-import { reachOf } from './meetings';
+import { pastTop, reachOf } from './meetings';
 import type { Worked } from './parts';
 import { setBy } from './sizes';
 
@@ -75,6 +75,7 @@ function upSide({ sizes }: Worked, side: Length): Sum {
     plus('bottom', thick('bottom')),
     plus('clear-height', sizes.clearHeight.value),
     plus('top', c.hasTop ? thick('top') : zero),
+    plus('sides-past-top', pastTop(c)),
   );
 }
 
@@ -87,5 +88,6 @@ function upPartition({ sizes }: Worked, partition: Length): Sum {
     plus('partition', partition),
     minus(tonguesTerm(c) ?? 'own-dado-depths', seats),
     plus('top', c.hasTop ? thick('top') : zero),
+    plus('sides-past-top', pastTop(c)),
   );
 }

@@ -51,9 +51,11 @@ function flatEnd(worked: Worked, flat: Flat, hand: Hand): readonly FastenedEnd[]
   }
   if (joint !== 'butt') return [];
   const line = side.lines?.find(({ id }) => id === flat);
-  const face = flat === 'bottom' ? 'under' : 'upper';
-  const at = { part: own, end: hand, face, mate: side, off: flat } as const;
-  return [{ id: flat, holds: { part: flat }, ...at, near: line?.near ?? zero }];
+  const at = { id: flat, holds: { part: flat }, part: own, end: hand, mate: side } as const;
+  // a top at the ends of the sides is measured down from them
+  return !line && flat === 'top'
+    ? [{ ...at, face: 'upper', off: 'top', near: zero }]
+    : [{ ...at, face: 'under', off: 'bottom', near: line?.near ?? zero }];
 }
 
 function partitionEnds(worked: Worked): readonly FastenedEnd[] {

@@ -12,6 +12,7 @@ import {
 } from '../../length/length';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import type { Case } from './case';
+import { pastTop } from './meetings';
 import type { CaseProblem, CaseWarning } from './problems';
 import type { Sizes } from './sizes';
 import { framedToFloor, saidSill, stilesDown, stilesProblems, type UpAndDown } from './stiles-down';
@@ -70,7 +71,11 @@ export function frameOf(sizes: Sizes): FaceFrame {
     sill: down
       ? saidSill(c)
       : sumOf(plus('bottom-rail', bottom.value), minus('case-bottom', thick('bottom'))),
-    head: sumOf(plus('top-rail', top), minus('case-top', c.hasTop ? thick('top') : zero)),
+    head: sumOf(
+      plus('top-rail', top),
+      minus('sides-past-top', pastTop(c)),
+      minus('case-top', c.hasTop ? thick('top') : zero),
+    ),
     pieces: { ...pieces, bottom: bottom.value },
   };
 }
@@ -138,16 +143,22 @@ function frameOpenings(
 export function frameProblems(sizes: Sizes): readonly CaseProblem[] {
   const frame = frameOf(sizes);
   const high = frame.middles.value;
+  const least = pastTop(sizes.case);
+  const open = subtract(least, frame.pieces.top);
   return [
     ...frame.openings.flatMap(({ wide }, k) =>
       isPositive(wide.value) ? [] : [{ code: 'frame-closed', bay: k + 1, by: negate(wide.value) } as const],
     ),
     ...(isPositive(high) ? [] : [{ round: 'front', code: 'frame-shut', by: negate(high) } as const]),
+    ...(isPositive(open) ? [{ round: 'front', code: 'rail-over-top', by: open, least } as const] : []),
     ...stilesProblems(sizes, frame.bottomRail),
   ];
 }
 
-/** Where there are drawers the sill over the bottom, and packing under slides where the frame stands into a bay. */
+/**
+ * Where there are drawers the sill over the bottom, a top that hangs into the opening, and packing under slides where
+ * the frame stands into a bay.
+ */
 export function frameWarnings(
   sizes: Sizes,
   frame: FaceFrame,
@@ -160,7 +171,12 @@ export function frameWarnings(
       ? [{ code: 'packing', bay: k + 1, left: left.value, right: right.value }]
       : [],
   );
-  return [...sill, ...packing, ...lockedTrays(sizes, frame)];
+  const low = negate(frame.head.value);
+  const head: readonly CaseWarning[] =
+    drawers.size > 0 && isPositive(low)
+      ? [{ code: 'top-in-opening', by: low, least: add(frame.pieces.top, low) }]
+      : [];
+  return [...sill, ...head, ...packing, ...lockedTrays(sizes, frame)];
 }
 
 /**

@@ -1,6 +1,7 @@
 import { over as divided, type Length, sum, times, zero } from '../../length/length';
 import { given, minus, plus, type Sum, sharedBy, sumOf } from '../sums/sum';
 import type { Case, StockRole } from './case';
+import { pastTop } from './meetings';
 
 /**
  * What the mark of the bottom adds to the drawing across, that of the sides up, and their width deep. Inches, any sign.
@@ -98,6 +99,7 @@ function upFromOutside(c: Case, thick: Thick, { up, plinth }: UpOver): Up {
   );
   const clearHeight = sumOf(
     plus('outside-height', height.value, moved(height)),
+    minus('sides-past-top', pastTop(c)),
     minus('top', topOf(c, thick)),
     minus('floor-to-case', c.feet ?? zero),
     minus('bottom', thick('bottom')),
@@ -109,6 +111,7 @@ function upFromOpenings(c: Case, thick: Thick, over: Length): Up {
   const clearHeight = sumOf(plus('clear-height-held', c.clear ?? zero), plus('side-mark', over));
   const height = sumOf(
     plus('clear-height-held', clearHeight.value, moved(clearHeight)),
+    plus('sides-past-top', pastTop(c)),
     plus('top', topOf(c, thick)),
     plus('bottom', thick('bottom')),
     plus('floor-to-case', c.feet ?? zero),

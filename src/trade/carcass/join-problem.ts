@@ -20,15 +20,18 @@ export type JoinProblem = { readonly joined: true } & (
       readonly side: Length;
       readonly by: Length;
     }
+  /** The right end of a top lies in a rabbet at the end of its side, and the sides are to run so much past it. */
+  | { readonly code: 'top-low'; readonly by: Length }
+  /** A loose top lies on the ends of the sides, edging goes round them: the top of the case lies so much under. */
+  | { readonly code: 'no-top-under'; readonly on: 'loose' | 'edging'; readonly by: Length }
   /** The tongue of a bottom at its under face, with nothing of the sides under it. */
   | { readonly code: 'tongue-low' }
 );
 
 /** What is worth a look in how parts are joined. Limits are common practice, no source. */
-export type JoinWarning = {
-  readonly joined: true;
-  /** Too little room under a tongue for glue. */
-  readonly code: 'tongue-room';
-  readonly room: Length;
-  readonly least: Length;
-};
+export type JoinWarning = { readonly joined: true; readonly least: Length } & (
+  | /** Too little room under a tongue for glue. */
+  { readonly code: 'tongue-room'; readonly room: Length }
+  /** Too little of the sides over the dadoes for the top. */
+  | { readonly code: 'thin-over'; readonly over: Length }
+);

@@ -5,6 +5,7 @@ import { backHow } from './back-how';
 import type { Case, StockRole } from './case';
 import { housedIn, jointAt, type Meets, meetingAt } from './meetings';
 import { mitreProblems } from './mitres';
+import { pastTopProblems } from './past-top';
 import type { CaseProblem, CaseWarning } from './problems';
 import { hugsAt } from './tongues';
 
@@ -15,6 +16,7 @@ export const jointProblems = (sizes: Joined): readonly CaseProblem[] => [
   ...through(sizes),
   ...noFeet(sizes.case),
   ...mitreProblems(sizes),
+  ...pastTopProblems(sizes.case),
   ...tongues(sizes),
 ];
 

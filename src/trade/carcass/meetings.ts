@@ -1,4 +1,4 @@
-import { type Length, zero } from '../../length/length';
+import { isZero, type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
 import { butt, dado, groove, mitre, over, rabbet, tongue } from '../joints/joints';
 import { backHow } from './back-how';
@@ -58,7 +58,7 @@ const joints: Readonly<Record<CaseJoint, Joint>> = { dado, rabbet, butt, over, t
 /** The joints a meeting may have; the first stands where nothing else is said. */
 export const jointsAt = {
   bottom: ['dado', 'rabbet', 'butt', 'over', 'tongue', 'mitre'],
-  top: ['rabbet', 'butt', 'over', 'tongue', 'mitre'],
+  top: ['rabbet', 'dado', 'butt', 'over', 'tongue', 'mitre'],
   partition: ['dado', 'butt', 'tongue'],
   shelf: ['dado', 'butt', 'tongue'],
 } as const satisfies Partial<Record<Meeting, readonly CaseJoint[]>>;
@@ -96,14 +96,16 @@ export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
   if (meeting === 'back' && backHow(c) === 'groove')
     return { joint: groove, depth: 'backGroove', into: 'side' };
   const how = jointAt(c, meeting);
-  return { ...cuts[meeting], ...deepAs(meeting, how), joint: joints[how] };
+  // at the ends of the sides the dado of a top has one wall: what lies in it is seen
+  const isRabbet = how === 'dado' && (meeting === 'top' || meeting === 'topRight') && isZero(pastTop(c));
+  return { ...cuts[meeting], ...deepAs(meeting, how), joint: isRabbet ? rabbet : joints[how] };
 }
 
-/** A bottom in rabbets, and a top on tongues, are cut as deep as another field says. */
+/** A bottom in rabbets, and a top in dadoes or on tongues, are cut as deep as another field says. */
 function deepAs(meeting: Meeting, how: CaseJoint): { readonly depth?: JointField } {
   const flat = meeting === 'bottomRight' || meeting === 'topRight' ? flatOf[meeting] : meeting;
   if (flat === 'bottom' && how === 'rabbet') return { depth: 'bottomRabbet' };
-  return flat === 'top' && how === 'tongue' ? { depth: 'dado' } : {};
+  return flat === 'top' && (how === 'dado' || how === 'tongue') ? { depth: 'dado' } : {};
 }
 
 type MeetsBy = { readonly joint: Joint; readonly depth: JointField; readonly into: StockRole };
@@ -155,6 +157,17 @@ export const pastOf = (c: Case, meeting: Meeting): Length => {
   const past = meeting === 'bottom' ? c.bottomPast : meeting === 'top' ? c.topPast : undefined;
   return jointAt(c, meeting) === 'over' ? (past ?? zero) : zero;
 };
+
+/** Whether the sides of a case may run past its top: it lies neither at their ends in rabbets nor over them. */
+export const mayRunPast = (c: Case): boolean =>
+  c.hasTop && ['dado', 'butt', 'tongue'].includes(jointAt(c, 'top'));
+
+/**
+ * How far the sides run past the upper face of the top. Inches; nothing where it lies at their ends.
+ *
+ * @example pastTop({ ...c, topJoint: 'dado', sidePast: inches(2n) }) // 2
+ */
+export const pastTop = (c: Case): Length => (mayRunPast(c) ? (c.sidePast ?? zero) : zero);
 
 /**
  * How far a part reaches past the face of the one it meets, inches: so much longer it is at that end than the opening

@@ -17,6 +17,7 @@ import {
   partitionsIn,
   sideBoard,
   sideLines,
+  topIn,
 } from './boards';
 import type { Case, StockRole } from './case';
 import { cleatPlaces, cleatsIn } from './cleats';
@@ -168,9 +169,8 @@ function alongSide(sizes: Sizes, hand: Hand): readonly Met[] {
       to: sum([datum, near, long]),
     }),
   );
-  const top = { id: 'top', flush: { at: 'end', named: 'top' } } as const;
   return [
-    ...(c.hasTop ? [met(endAt('top', hand), 'top', { ...top, thick: thick('top') })] : []),
+    ...topIn(sizes, hand),
     ...(rabbeted ? [met('back', 'back', { id: 'back', flush: back, thick: joints.backWide })] : []),
     ...cleats,
     ...nailersInSide(sizes),

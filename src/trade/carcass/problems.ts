@@ -114,6 +114,8 @@ export type CaseWarning =
     }
   | { readonly code: 'trays-wider'; readonly bay: number; readonly tray: Length; readonly opening: Length }
   | { readonly code: 'sill'; readonly sill: Length }
+  /** The top hangs so far under the top rail, into the opening: one so wide as `least` covers it. */
+  | { readonly code: 'top-in-opening'; readonly by: Length; readonly least: Length }
   | { readonly code: 'packing'; readonly bay: number; readonly left: Length; readonly right: Length }
   /** A rabbet, notch and cleat that should be one figure and are not: the cleat stands proud (or sunk: negative). */
   | { readonly code: 'cleat-proud'; readonly where: 'side' | 'partition'; readonly by: Length }

@@ -24,6 +24,8 @@ export type RoundProblem = { readonly round: Round } & (
   | { readonly code: 'plinth-crosses'; readonly least: number }
   /** The rails of the face frame leave no opening between them. */
   | { readonly code: 'frame-shut'; readonly by: Length }
+  /** The top rail ends over the top, which the sides run past: the frame stands open there. */
+  | { readonly code: 'rail-over-top'; readonly by: Length; readonly least: Length }
   /** Stiles to the floor: nothing is left of the bottom rail, whose toe opening must be lower than `under`. */
   | { readonly code: 'no-lower-rail'; readonly by: Length; readonly under: Length }
   /** It hangs lower than they do; they hang past a case on a plinth. */

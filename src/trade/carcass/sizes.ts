@@ -225,6 +225,7 @@ const roomsThatCount: readonly CaseField[] = [
   'bottomPast',
   'tongueRoom',
   'topPast',
+  'sidePast',
   'nailerWide',
   'nailerDeep',
   'plinthFront',

@@ -5,7 +5,7 @@ import type { Tongue } from './part';
 
 type Tongued = Exclude<Meeting, 'back' | 'cleat'>;
 
-/** At which face a tongue lies. There is no wood over a top, so its own lies at the under face. */
+/** At which face a tongue lies. Over a top there may be no wood, so its own lies at the under face. */
 export function hugsAt(c: Case, meeting: Meeting): Hugs {
   if (meeting === 'bottom' || meeting === 'bottomRight') return c.bottomHugs ?? 'far';
   if (meeting === 'partition') return c.partitionHugs ?? 'near';

@@ -20,6 +20,7 @@ import { tongueWarnings } from './joint-problems';
 import { housedIn, meetingAt } from './meetings';
 import { nailerWarnings } from './nailers';
 import type { Worked } from './parts';
+import { pastTopWarnings } from './past-top';
 import { baseWarnings } from './plinth';
 import type { CaseWarning } from './problems';
 import { stopWarnings } from './stops';
@@ -44,6 +45,7 @@ export function warningsOf(
   return [
     ...deep(sizes),
     ...tongueWarnings(sizes),
+    ...pastTopWarnings(sizes),
     ...cleats(sizes),
     ...backWarnings(sizes),
     ...toeWarnings(sizes),

@@ -30,6 +30,7 @@ export type PlainTerm =
   | 'toe-opening'
   | 'case-to-back'
   | 'past-each-side'
+  | 'sides-past-top'
   | 'past-front'
   | 'width-said'
   // what the mark of the bottom, or of a side, adds to the drawing

@@ -52,6 +52,18 @@ test('half-lapped, rails of a frame run from edge to edge and its middle stile o
   expect(at('middle')).toMatchObject({ y: 5.625, h: 57.125 });
 });
 
+// 64 1/4 − 2 − 23/32 up, before the rabbet of 9/32 for the back
+test('a top under the ends of the sides: cut through, the side is seen over it and the back goes up with it', () => {
+  const low = work({ ...plainCase, inside: [], topJoint: 'dado', sidePast: l('2') });
+  const at = (drawn: typeof frontOf, role: string) => drawn(low).pieces.find((p) => p.part === `c1~${role}`);
+  expect(at(frontOf, 'top')).toMatchObject({ y: 61.53125, h: 0.71875 });
+  expect(at(frontOf, 'left')).toMatchObject({ y: 0, h: 64.25 });
+  expect(at(sectionOf, 'top')).toMatchObject({ y: 61.53125, w: 17.21875 });
+  expect(at(sectionOf, 'left')).toMatchObject({ y: 62.25, h: 2, w: 17.21875 });
+  expect(at(sectionOf, 'back')).toMatchObject({ y: 4.125, h: 60.125 });
+  expect(sectionOf(work(plainCase)).pieces.find((p) => p.part === 'c1~left')).toBeUndefined();
+});
+
 test('two fixed shelves are told apart from the bottom up', () => {
   const shelf = (id: string) => frontOf(shelved).pieces.find((p) => p.part === `c1~${id}`);
   expect([shelf('b')?.no, shelf('a')?.no]).toEqual([1, 2]);

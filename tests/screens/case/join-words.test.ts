@@ -12,6 +12,7 @@ const joins = {
   shelf: '[shelf]',
   bottomPast: '1/8',
   topPast: '1/2',
+  sidePast: '2',
 };
 const depths = { dado: '9/32', partition: '1/4', fit: '0', bottom: '3/8', top: '11/32' };
 const meets = (over: Partial<Case>) => said(words.meets({ ...c, ...over }, joins));
@@ -31,6 +32,26 @@ describe('how a case is joined', () => {
     expect(meets({ bottomJoint: 'over', hasTop: false })).toBe('The bottom [bottom], 1/8 past each. ');
     expect(meets({ topJoint: 'over', hasTop: false })).toBe('The bottom [bottom]. ');
   });
+});
+
+test('how far the sides run past it is asked for where a top is let in or butted, and there is one', () => {
+  for (const topJoint of ['dado', 'butt', 'tongue'] as const)
+    expect(meets({ topJoint })).toBe('The bottom [bottom], the top [top], the sides 2 past its upper face. ');
+  expect(meets({ topJoint: 'dado', hasTop: false })).toBe('The bottom [bottom]. ');
+});
+
+test('sides that cannot run past the top: by how much, and what would do', () => {
+  const said = (problem: Parameters<typeof words.joinProblemText>[0]) => words.joinProblemText(problem);
+  expect(said({ joined: true, code: 'top-low', by: l('2') })).toBe(
+    'The right end of the top lies in a rabbet at the end of its side, so the sides cannot run 2 past it. Make that 0, or join both ends of the top alike.',
+  );
+  expect(said({ joined: true, code: 'no-top-under', on: 'loose', by: l('2') })).toContain(
+    '2 over the top of',
+  );
+  expect(said({ joined: true, code: 'no-top-under', on: 'edging', by: l('2') })).toContain('lies 2 lower');
+  expect(words.joinWarningText({ joined: true, code: 'thin-over', over: l('1/4'), least: l('3/8') })).toBe(
+    'Only 1/4 of the sides is left over the dadoes for the top: it may break out. Keep 3/8.',
+  );
 });
 
 test('the right ends are asked for where they are joined otherwise, a top only where there is one', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import * as words from '../../../src/screens/case/option-words';
 import { newCase } from '../../../src/trade/carcass/case';
+import { l } from '../../length/write-figures';
 import { said } from '../said';
 
 const c = newCase('c1');
@@ -12,6 +13,17 @@ test('one is a cleat, an end, a cross member; two are more', () => {
   const edge = { stock: 'oak', lip: '1/8', mitres: '' };
   expect(said(words.edging({ ...c, mitres: 1 }, edge))).toMatch(/ end mitred\.$/);
   expect(said(words.edging({ ...c, mitres: 0 }, edge))).toMatch(/ ends mitred\.$/);
+});
+
+test('how high a back goes is said where the sides run past the top', () => {
+  const low = { ...c, hasBack: true, topJoint: 'dado', sidePast: l('2') } as const;
+  const up = ' It goes up to the ends of the sides.';
+  expect([said(words.backGoesUp(low)), said(words.backGoesUp({ ...low, backHow: 'applied' }))]).toEqual([
+    up,
+    up,
+  ]);
+  expect(said(words.backGoesUp({ ...low, backHow: 'groove' }))).toBe(' It goes up into the top.');
+  expect(words.backGoesUp({ ...low, sidePast: undefined })).toBeNull();
 });
 
 test('the middle stile is spoken of where there are partitions', () => {

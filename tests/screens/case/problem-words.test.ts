@@ -35,6 +35,26 @@ describe('what keeps a case from being cut says by how much and what would fit',
     );
   });
 
+  test('no height left: what the sides run past the top counts with feet, bottom and top', () => {
+    const shut = { code: 'no-opening', across: false, by: l('1 5/16') } as const;
+    expect(problem(shut)).toBe(
+      'Feet, bottom and top alone are 1 5/16 over the height. Go higher by more than that.',
+    );
+    expect(caseProblemText(shut, { ...framedCase, topJoint: 'dado', sidePast: l('60') })).toBe(
+      'Feet, bottom, top and what the sides run past it alone are 1 5/16 over the height. Go higher by more than that.',
+    );
+  });
+
+  test('a top rail that ends over the top, and one under which the top hangs', () => {
+    const ends = { round: 'front', code: 'rail-over-top', by: l('1/4'), least: l('2 1/4') } as const;
+    expect(problem(ends)).toBe(
+      'The top rail ends 1/4 over the top of the case: the frame stands open there. At least 2 1/4 wide.',
+    );
+    expect(warning({ code: 'top-in-opening', by: l('23/32'), least: l('2 23/32') })).toBe(
+      'The top of the case hangs 23/32 into the frame opening: boxes of drawers pass under it. A top rail 2 23/32 wide covers it.',
+    );
+  });
+
   test('bays short and over', () => {
     expect(problem({ code: 'bays-off', by: l('-1/8') })).toContain('1/8 short of the clear width');
     expect(problem({ code: 'bays-off', by: l('1/8') })).toContain('1/8 over the clear width');

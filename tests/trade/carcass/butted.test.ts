@@ -53,6 +53,15 @@ describe('lines for straight screws, over the middle of what they hold', () => {
     ]);
   });
 
+  test('under the ends of the sides: over the middle of the top there', () => {
+    // on the floor, the sides 2 past it: 64 1/4 − 2 − 23/64
+    const c: Case = { ...bare, feet: l('0'), topJoint: 'butt', sidePast: l('2') };
+    expect(lines(c)).toEqual([
+      ['left bottom', 'top 61 57/64'],
+      ['right bottom', 'top 61 57/64'],
+    ]);
+  });
+
   test('over the sides: as far in as it goes past them and half of one more', () => {
     // 38 3/8 + 1: 39 3/8 long, on its mark; 1/2 + 23/64 from either end
     expect(lines({ ...bare, topJoint: 'over', topPast: l('1/2') })).toEqual([
