@@ -1,4 +1,4 @@
-import './tail-drawing.css';
+import './side-end.css';
 
 /** One side of a drawer from above, in plain numbers: for pictures only. */
 type CornerProps = {

@@ -1,4 +1,4 @@
-import './tail-drawing.css';
+import { GrooveBand, SideEndDrawing, sideEnd } from './side-end';
 
 /** A side of a drawer at its front end, in plain numbers: for pictures only. Heights up from its lower edge. */
 type FingerProps = {
@@ -10,46 +10,26 @@ type FingerProps = {
   readonly label: string;
 };
 
-const box = { width: 358, height: 250 };
-
 /** The side laid down: its fingers to the right, those of the front in its slots, the groove for the bottom across. */
-export function FingerDrawing({ height, long, slots, groove, label }: FingerProps) {
-  const scale = Math.min(box.height / Math.max(height, 0.01), 90);
-  const deep = long * scale;
-  const base = 240;
-  const y = (up: number) => (height - up) * scale;
-  const h = height * scale;
+export function FingerDrawing({ height, long, slots, groove: { stopped, ...groove }, label }: FingerProps) {
+  const at = sideEnd(height, long);
+  const { base, deep } = at;
   return (
-    <svg class="taildraw" viewBox={`0 -6 ${box.width} ${h + 12}`} role="img" aria-label={label}>
-      <rect class="wood" x="20" y="0" width={base - 20 + deep} height={h} stroke-width="1.5" />
-      <rect
-        class="groovedraw"
-        x="20"
-        y={y(groove.up + groove.wide)}
-        width={base - 20 + deep}
-        height={Math.max(1, groove.wide * scale)}
-      />
+    <SideEndDrawing at={at} label={label}>
+      <rect class="wood" x="20" y="0" width={base - 20 + deep} height={at.h} stroke-width="1.5" />
+      <GrooveBand at={at} {...groove} />
       {slots.map(({ near, far }) => (
         <rect
           key={near}
           class="wood pins"
           x={base}
-          y={y(far)}
+          y={at.y(far)}
           width={deep}
-          height={(far - near) * scale}
+          height={at.tall(far - near)}
           stroke-width="1.5"
         />
       ))}
-      {!groove.stopped && (
-        <rect
-          class="groovedraw"
-          x={base}
-          y={y(groove.up + groove.wide)}
-          width={deep}
-          height={Math.max(1, groove.wide * scale)}
-        />
-      )}
-      <line class="k-red" x1={base} x2={base} y1="-5" y2={h + 5} stroke-width="1.5" />
-    </svg>
+      {!stopped && <GrooveBand at={at} {...groove} inJoint />}
+    </SideEndDrawing>
   );
 }
