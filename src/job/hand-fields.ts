@@ -17,7 +17,7 @@ export const workFields = {
 export const jointFields = {
   part: text(60),
   kind: oneOf('rabbet', 'groove', 'notch', 'lap'),
-  at: oneOf('back', 'front', 'end', 'other'),
+  at: oneOf('back', 'front', 'end', 'other', 'bottom', 'top', 'left', 'right'),
   takes: text(60),
   width: length,
   depth: length,

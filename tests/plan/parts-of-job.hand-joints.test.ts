@@ -3,6 +3,7 @@ import { editBoard, editCase, editHandJoint, editStock } from '../../src/job/edi
 import type { Change } from '../../src/job/entry';
 import { l } from '../length/write-figures';
 import { worked } from './job-of';
+import { at, sampleLog, withMore } from './laid-sample';
 
 const decided: readonly Change[] = [
   ...editStock('a', { name: 'Birch', planned: l('3/4') }),
@@ -54,4 +55,20 @@ test('a rabbet added to a board by hand is cut at the setup of the case’s own 
   expect(own).toBeDefined();
   const runs = ({ plan }: typeof after) => (plan.order.ok ? plan.order.value.runs.length : Number.NaN);
   expect(runs(after)).toBe(runs(before)); // the rabbet is cut while the setup stands
+});
+
+// in the sample the grooves for the drawer bottoms lie 13/32 up, 11/32 wide and 3/16 deep
+test('a groove added to the back of a drawer from its bottom edge is cut at the setup of those of the sides', () => {
+  const joint = editHandJoint('j', {
+    part: 'drawers~c1d1boxback',
+    kind: 'groove',
+    at: 'bottom',
+    near: l('13/32'),
+    width: l('11/32'),
+    depth: l('3/16'),
+  });
+  const along = (part: string) =>
+    at(withMore(sampleLog, joint)).plan.operations.filter((op) => op.part === part && op.what === 'along');
+  const [own] = along('drawers~c1d1side');
+  expect(along('drawers~c1d1boxback').map(({ setup }) => setup.key)).toContain(own?.setup.key);
 });

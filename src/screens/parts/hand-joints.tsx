@@ -3,6 +3,7 @@ import { editHandJoint } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
+import { edgesOf } from '../../trade/joints/edges';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -25,7 +26,10 @@ export function HandJoints({ bench, part, plan }: Props) {
   const [open, setOpen] = useState<Ask>();
   const own = plan.job.joints.filter((joint) => joint.part === part.id);
   const add = () =>
-    void bench.act(words.added, editHandJoint(bench.newId(), { part: part.id, kind: 'rabbet' }));
+    void bench.act(
+      words.added,
+      editHandJoint(bench.newId(), { part: part.id, kind: 'rabbet', at: edgesOf(part)[0] }),
+    );
   return (
     <section aria-label={words.another}>
       {own.map((joint, k) => (
@@ -74,11 +78,12 @@ function One({ bench, part, joint, no, open, onOpen }: OneProps) {
   );
 }
 
-const places = ['back', 'front', 'end', 'other'] as const;
 const kinds = ['rabbet', 'groove', 'notch', 'lap'] as const;
 
 function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words.Blank, Ask>> {
   const { id, kind, at, takes } = joint;
+  // one that was said before is offered as it was
+  const places = [...new Set([...edgesOf(part), 'end', 'other', at] as const)];
   const length = (blank: 'width' | 'depth' | 'near'): Ask => ({
     as: 'length',
     title: words.ask(blank, no),

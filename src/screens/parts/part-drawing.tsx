@@ -8,7 +8,7 @@ import * as words from './words';
 export function PartDrawing({ part }: { readonly part: Part }) {
   const length = forDrawing(part.length.sum.value);
   if (length <= 0) return null;
-  const edge = part.rabbets.find((r) => r.along.at === 'edge' && !r.from);
+  const edge = part.rabbets.find((r) => r.along.at === 'edge' && r.along.named === 'back' && !r.from);
   const groove = part.along?.find((a) => a.edge.at === 'edge' && a.edge.named === 'back');
   const share = (x: Length) => forDrawing(x) / forDrawing(part.width.sum.value);
   return (

@@ -5,6 +5,7 @@ import { writeLength } from '../../length/write';
 import type { Line, Part } from '../../trade/carcass/part';
 import { stopMarks } from '../../trade/carcass/stop-marks';
 import type { FastenerRow } from '../../trade/fasteners/row';
+import { edgesOf } from '../../trade/joints/edges';
 import { lapFace } from '../../trade/setups/lies';
 import type { Bore } from '../../trade/shelves/bore';
 import { exactly as w } from '../shared/exact-words';
@@ -60,9 +61,17 @@ type AlongBack = {
   readonly groove?: NonNullable<Part['along']>[number] | undefined;
 };
 
+/** Whether anything is cut along one of its edges. */
+const isCutAlong = ({ along = [], rabbets }: Part): boolean =>
+  along.some(({ edge }) => edge.at === 'edge') || rabbets.some((rabbet) => rabbet.along.at === 'edge');
+
 /** How the drawing lies. */
-export function lies({ end, corner }: Part, { rabbet, groove }: AlongBack): string {
+export function lies(part: Part, { rabbet, groove }: AlongBack): string {
+  const { end, corner } = part;
   const lying = `${end} end at the left, on the blue block.`;
+  const [first] = edgesOf(part);
+  if (first !== 'back' && isCutAlong(part))
+    return `${lying} The ${first === 'bottom' ? first : 'right'} edge lies at the bottom.`;
   if (rabbet) return `${lying} The back edge lies at the top, its rabbet ${w(rabbet)} wide.`;
   if (corner && !groove) return `${lying} The front edge lies at the bottom, the notch in it.`;
   return groove

@@ -42,9 +42,12 @@ const boredRows = ({ bores = [], width, name }: Part, row?: string): readonly Dr
       })),
     );
 
-/** Everything cut across a part, as numbers for a picture: grooves, laps, notches, rabbets at its ends. */
+/** Everything cut across a part, as numbers for a picture: grooves, laps, notches, rabbets and grooves at its ends. */
 export function cutsAcross(part: Part): readonly DrawnGroove[] {
   const length = forDrawing(part.length.sum.value);
+  /** From the end at the block, of what is measured from either. */
+  const fromNear = (end: string, near: Length, width: Length): number =>
+    end === part.end ? forDrawing(near) : length - forDrawing(near) - forDrawing(width);
   const grooves = part.board ? drawn(layOut(part.board).grooves) : [];
   const cuts = [...part.laps, ...part.notches].map(({ id, near, long }) => ({
     id,
@@ -56,31 +59,44 @@ export function cutsAcross(part: Part): readonly DrawnGroove[] {
     .filter((r) => r.along.at === 'end')
     .map(({ id, along, width }) => ({
       id,
-      near: along.named === 'top' ? length - forDrawing(width) : 0,
+      near: fromNear(along.named, zero, width),
       width: forDrawing(width),
       done: false,
     }));
-  return [...grooves, ...cuts, ...ends];
+  const beside = (part.along ?? [])
+    .filter(({ edge }) => edge.at === 'end')
+    .map(({ id, edge, near, width }) => ({
+      id,
+      near: fromNear(edge.named, near, width),
+      width: forDrawing(width),
+      done: false,
+    }));
+  return [...grooves, ...cuts, ...ends, ...beside];
 }
 
 /**
- * What is cut along the edges of a part, as shares of its width and length: grooves, and rabbets that do not run
- * through. Those near the front edge lie low in the drawing.
+ * What is cut along the edges of a part, as shares of its width and length: grooves, and rabbets but the one that runs
+ * through at the back. Those near the front edge lie low in the drawing, and near the bottom or right one.
  */
 export function cutsAlong({ along = [], rabbets, width, length }: Part): readonly DrawnAlong[] {
   const share = (x: Length) => forDrawing(x) / forDrawing(width.sum.value);
   const at = (x: Length) => forDrawing(x) / forDrawing(length.sum.value);
-  const stopped = rabbets.filter(({ from }) => from).map((r) => ({ ...r, edge: r.along, near: zero }));
-  return [...along, ...stopped]
+  const others = rabbets
+    .filter(({ from, along: side }) => from || side.named !== 'back')
+    .map((r) => ({ ...r, edge: r.along, near: zero }));
+  return [...along, ...others]
     .filter(({ edge }) => edge.at === 'edge')
     .map(({ id, edge, near, width: wide, from, to }) => ({
       id,
-      near: edge.named === 'front' ? 1 - share(near) - share(wide) : share(near),
+      near: low.includes(edge.named) ? 1 - share(near) - share(wide) : share(near),
       wide: share(wide),
       from: from ? at(from) : 0,
       to: to ? at(to) : 1,
     }));
 }
+
+/** Edges that lie low in the drawing. */
+const low: readonly string[] = ['front', 'bottom', 'right'];
 
 /** How far its mitred ends slope away under the face, as shares of its length: as much as it is thick. */
 export function mitresOf({ mitres = [], end, thickness, length }: Part): {

@@ -1,14 +1,15 @@
 import { add, atMost, isPositive, type Length, less, subtract, zero } from '../../length/length';
 import type { Along, Notch, Part, Rabbet } from '../carcass/part';
 import type { Side } from '../setups/on';
+import type { EdgeName } from './edges';
 
 /** A joint cut that somebody added to a part. What is not said yet is `undefined`: it is not cut. Inches. */
 export type HandJoint = {
   readonly id: string;
   readonly part: string;
   readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap';
-  /** Along which edge or end: that at the back or front, the end it is measured from, or the other. */
-  readonly at: 'back' | 'front' | 'end' | 'other';
+  /** Along which edge, as the part has them (`edgesOf`), or end: that it is measured from, or the other. */
+  readonly at: EdgeName | 'end' | 'other';
   /** What lies in it, in the words of whoever added it. */
   readonly takes: string;
   /** Across a rabbet or a groove; along the part for a notch or a lap. */
@@ -29,7 +30,7 @@ const opposite: Readonly<Record<string, string>> = {
 
 /** @example sideOf(part, 'other') // the top end of a part measured from its bottom */
 export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
-  if (at === 'back' || at === 'front') return { at: 'edge', named: at };
+  if (at !== 'end' && at !== 'other') return { at: 'edge', named: at };
   return { at: 'end', named: at === 'end' ? end : (opposite[end] ?? 'other') };
 }
 

@@ -44,6 +44,14 @@ describe('a part in words', () => {
     );
   });
 
+  test('of a part that stands it says which edge lies at the bottom, once something is cut along one', () => {
+    const made = { ...partOf('drawers~c1d1side'), rabbets: [] };
+    expect(words.lies({ ...made, along: [] }, {})).toBe('back end at the left, on the blue block.');
+    expect(words.lies(made, {})).toBe(
+      'back end at the left, on the blue block. The bottom edge lies at the bottom.',
+    );
+  });
+
   // the side is 64 1/4 long: 1/64 of a stop is at the tape 1/32, at either end
   test('a stop is said as its cut says it: on the tape, each from the end it is near', () => {
     const along = { at: 'edge', named: 'back' } as const;

@@ -68,6 +68,52 @@ test('a groove is drawn from where it begins to where it stops; a rabbet for a c
   ]);
 });
 
+test('what is cut beside the other end is drawn there, whatever the ends are called: a rabbet, and a groove', () => {
+  const [rabbet] = sideWith({}).rabbets;
+  const cut = { takes: { said: 'a strip' }, width: l('1/2'), depth: l('1/4') };
+  const made = sideWith({
+    end: 'left',
+    rabbets: (['left', 'right'] as const).map((named) => ({
+      ...rabbet,
+      ...cut,
+      id: named,
+      along: { at: 'end', named },
+    })),
+    along: [
+      { ...cut, id: 'l', edge: { at: 'end', named: 'left' }, near: l('2') },
+      { ...cut, id: 'r', edge: { at: 'end', named: 'right' }, near: l('2') },
+    ],
+  });
+  // 30 − 1/2; 30 − 2 − 1/2
+  expect(cutsAcross(made).map(({ id, near }) => [id, near])).toEqual([
+    ['left', 0],
+    ['right', 29.5],
+    ['l', 2],
+    ['r', 27.5],
+  ]);
+});
+
+// 1 of 12, 3/12 wide: 12 − 1 − 3 = 8 from the far edge where it lies low
+test('edges lie where they are said to: front, bottom and right low; a rabbet through at the back is drawn apart', () => {
+  const cut = { takes: { said: 'a strip' }, width: l('3'), depth: l('1/4') };
+  const near = (named: string) =>
+    cutsAlong(sideWith({ along: [{ ...cut, id: 'g', edge: { at: 'edge', named }, near: l('1') }] }))[0]?.near;
+  expect(['back', 'top', 'left'].map((named) => near(named)?.toFixed(4))).toEqual([
+    '0.0833',
+    '0.0833',
+    '0.0833',
+  ]);
+  expect(['front', 'bottom', 'right'].map((named) => near(named)?.toFixed(4))).toEqual([
+    '0.6667',
+    '0.6667',
+    '0.6667',
+  ]);
+  const rabbets = (named: string) =>
+    cutsAlong(sideWith({ rabbets: [{ ...cut, id: 'r', along: { at: 'edge', named } }] }));
+  expect(rabbets('front')).toEqual([{ id: 'r', near: 0.75, wide: 0.25, from: 0, to: 1 }]);
+  expect(rabbets('back')).toEqual([]);
+});
+
 test('a mitred end slopes as far as the part is thick: 3/4 of 30', () => {
   expect(mitresOf(sideWith({}))).toEqual({ near: 0, far: 0 });
   expect(mitresOf(sideWith({ mitres: ['top'] }))).toEqual({ near: 0, far: 0.025 });

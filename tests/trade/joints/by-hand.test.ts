@@ -55,6 +55,11 @@ test('what comes out at the other side or runs off the part is not cut, and it i
   expect(faultOf(part, joint({ depth: l('0') }))).toEqual({ code: 'nothing', field: 'depth' });
 });
 
+test('an edge is that which was said, by any of their names', () => {
+  for (const at of ['back', 'front', 'bottom', 'top', 'left', 'right'] as const)
+    expect(sideOf({ end: 'left' }, at)).toEqual({ at: 'edge', named: at });
+});
+
 test('the other end is the one across from the end it is measured from', () => {
   expect(sideOf({ end: 'left' }, 'other')).toEqual({ at: 'end', named: 'right' });
   expect(sideOf({ end: 'left' }, 'end')).toEqual({ at: 'end', named: 'left' });
