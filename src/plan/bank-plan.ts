@@ -1,4 +1,5 @@
 import { withBoxJoint } from '../job/box-joint';
+import { withHanging } from '../job/hanging';
 import type { Job } from '../job/job';
 import type { Lot } from '../job/loads';
 import { type Length, shortest, zero } from '../length/length';
@@ -6,11 +7,13 @@ import type { Result } from '../length/result';
 import { fineOf, markAt } from '../length/tape';
 import { boxParts, boxRoles, drawerPart, frontParts } from '../trade/boxes/bank-parts';
 import { type DrawersProblem, drawersOf, stockOfBank, type WorkedDrawers } from '../trade/boxes/drawers';
+import { hungParts } from '../trade/boxes/hung-parts';
 import { leastFronts } from '../trade/boxes/least';
 import { type PullPlan, pullHoles } from '../trade/boxes/pulls';
 import type { Stuff } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
+import { stockOf } from '../trade/carcass/sizes';
 import type { Bank, BankStock } from '../trade/fronts/bank';
 import { isOwnFront } from '../trade/fronts/corner';
 import { storyStick } from '../trade/fronts/marks';
@@ -79,9 +82,16 @@ function asHung(bank: Bank): Bank {
   return { ...bank, order: 'up', goes: 'last', columns: Object.fromEntries(columns) };
 }
 
+/** Runners are of what the sides of the case are of, where nothing is said. */
+function ofCase(bank: Bank, worked: Worked | undefined): Bank {
+  const side = worked && stockOf(worked.sizes.case, 'side');
+  if (!bank.hung || !side) return bank;
+  return { ...bank, stocks: { runner: side, ...bank.stocks } };
+}
+
 /** A bank of the job from its opening to its last hole. */
 export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt): BankPlan {
-  const bank = asHung(withBoxJoint(job, said));
+  const bank = ofCase(asHung(withHanging(job, withBoxJoint(job, said))), worked);
   const { tape } = job;
   const thick = thickIn(bank, stuff);
   const least = leastFronts(bank, thingsIn(job, bank.id), thick);
@@ -94,7 +104,7 @@ export function bankPlanOf(job: Job, said: Bank, { stuff, worked, shop }: BankAt
   // a front that is that of its box is cut when that works out
   const isThere = thick('front') && (made ?? !isOwnFront(bank));
   const own = isThere ? frontParts(fronts.value, { ...at, drawers: made }) : [];
-  const boxes = drawers.ok ? boxParts(drawers.value, at) : [];
+  const boxes = drawers.ok ? [...boxParts(drawers.value, at), ...hungParts(drawers.value, at)] : [];
   const work = drawers.ok ? workOf(job, drawers.value, framed) : undefined;
   return { bank, fronts, drawers, parts: [...own, ...boxes], work };
 }
@@ -107,6 +117,7 @@ function blankKerf(job: Job, shop: Shop): Length | undefined {
 
 function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork {
   const { bank, marks } = worked.fronts;
+  const { hung } = worked.slides;
   const end = bank.order === 'down' ? 'top' : 'bottom';
   const stick = storyStick(marks, end).map(({ front, edge, at: exact }) => {
     const mark = markAt(exact, tape).value;
@@ -127,8 +138,9 @@ function workOf({ tape }: Job, worked: WorkedDrawers, framed: boolean): BankWork
     marks: stick,
     drawers,
     sticks: worked.sticks.ok
-      ? worked.sticks.value.map((s) => ({ drawer: s.drawer, length: markAt(s.length, tape) }))
+      ? worked.sticks.value.map((s) => ({ ...s, length: markAt(s.length, tape) }))
       : [],
+    ...(hung ? { hung: hung.how === 'runners' ? 'runner' : 'hangstrip' } : {}),
     fitOrder: fitOrder(bank),
     pulls: pullsOf(worked, tape),
   };

@@ -18,6 +18,7 @@ import { stripsToRip } from './closing-plan';
 import { joinsToBuy, slantsToBuy } from './join-plan';
 import { stuffOf } from './parts-of-job';
 import type { Plan } from './plan';
+import { runnerScrewsToBuy } from './runner-screws';
 import { screwsToBuy } from './screw-plan';
 import { shelvesToEdge, shelvesToHold } from './shelf-buying';
 
@@ -81,6 +82,7 @@ export function buyView(at: BuyingAt): BuyView {
     screws: [
       ...banks.flatMap((bank) => schedulesOf(bank, at)),
       ...banks.flatMap((bank) => bottomsToBuy(bank, `${nameOf(bank)}, bottoms`, at.screws ?? [])),
+      ...banks.flatMap((bank) => runnerScrewsToBuy(at.plan, bank, nameOf(bank), at.screws ?? [])),
       ...screwsToBuy(at.plan, at.screws ?? []),
       ...slantsToBuy(at.plan, at.screws ?? []),
     ],
@@ -131,13 +133,14 @@ const nameOf = ({ bank }: BankPlan): string => bank.name || 'Drawers';
 function bankOf(found: BankPlan, { plan, slideLength }: BuyingAt): BuyingBank {
   const { bank, fronts, drawers } = found;
   const thick = thickIn(bank, plan.stuff)('front');
-  const long = bank.slideLong ?? slideLength;
+  const long = bank.hung ? undefined : (bank.slideLong ?? slideLength);
   const warnings = drawers?.ok ? drawersWarnings(drawers.value) : [];
   const over = warnings.flatMap((w) => (w.code === 'slide-too-long' ? [w.over] : []))[0];
   return {
     name: nameOf(found),
     ...(fronts.ok ? { fronts: fronts.value } : {}),
     ...(thick ? { thick } : {}),
+    ...(bank.hung ? { noSlides: true as const } : {}),
     ...(long ? { slideLong: long } : {}),
     ...(over ? { slideTooLong: over } : {}),
   };

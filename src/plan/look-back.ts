@@ -1,3 +1,4 @@
+import { withHanging } from '../job/hanging';
 import { absolute, atMost, equals, inches, type Length, less, subtract } from '../length/length';
 import { isTapeFraction } from '../length/write';
 import { machineAt } from '../trade/machines/machines';
@@ -18,7 +19,8 @@ export type Learned = {
 
 /** Shop figures that the job worked with and the shop does not have, or has otherwise: each may be taken over. */
 export function learnedOf({ job }: Pick<Plan, 'job'>, shop: Shop): readonly Learned[] {
-  const found = job.banks.flatMap((bank): readonly Learned[] => {
+  const onSlides = job.banks.filter((bank) => !withHanging(job, bank).hung);
+  const found = onSlides.flatMap((bank): readonly Learned[] => {
     const own: Readonly<Record<SlideField, Length | undefined>> = {
       slideLength: bank.slideLong,
       slideHeight: bank.slideHigh,

@@ -1,3 +1,4 @@
+import { withHanging } from '../job/hanging';
 import type { Job, PartNotes, Stock } from '../job/job';
 import { alike } from '../length/alike';
 import { keeper } from '../length/keeper';
@@ -19,6 +20,7 @@ import { type BankPlan, bankPlanOf, thingsIn } from './bank-plan';
 import { fillerParts } from './closing-plan';
 import { greatestOf } from './greatest';
 import { handBoard } from './hand-board';
+import { hungLines } from './hung-lines';
 import { fastenerRows } from './join-place';
 import { levelPlanOf } from './level-plan';
 import { keptMarks, recutsOf } from './recuts';
@@ -114,7 +116,7 @@ function banksIn(job: Job, { stuff, worked, shop }: BanksAt): ReadonlyMap<string
     job.banks.map((bank) => {
       const found = worked.get(bank.of ?? '');
       const of = found?.ok ? found.value : undefined;
-      const own = stuffsIn(Object.values(bank.stocks), stuff);
+      const own = stuffsIn(Object.values(withHanging(job, bank).stocks), stuff);
       const waitsOn = [job.tape, shop, job.guideSaw, of, ...own, ...thingsIn(job, bank.id)];
       return [bank.id, kept.banks(bank, waitsOn, () => bankPlanOf(job, bank, { stuff, shop, worked: of }))];
     }),
@@ -152,7 +154,14 @@ export function partsOfJob(job: Job, shop: Shop): Made {
     const fasteners = rows.get(part.id);
     return withHandJoints(fasteners ? { ...own, fasteners } : own, job.joints);
   };
-  const own = [...worked].flatMap(([id, w]) => (w.ok ? [...w.value.parts.map(keeps), ...fillers(id)] : []));
+  const lines = hungLines(banks, worked);
+  const lined = (part: Part) => {
+    const marks = lines.get(part.id);
+    return marks ? { ...part, lines: [...(part.lines ?? []), ...marks] } : part;
+  };
+  const own = [...worked].flatMap(([id, w]) =>
+    w.ok ? [...w.value.parts.map((part) => lined(keeps(part))), ...fillers(id)] : [],
+  );
   const drawn = drawers.map((part) => withHandJoints(part, job.joints));
   return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]) };
 }

@@ -5,6 +5,7 @@ import { throughBack } from '../trade/carcass/back-how';
 import type { Case } from '../trade/carcass/case';
 import { isFiller } from '../trade/carcass/filler';
 import type { Part } from '../trade/carcass/part';
+import type { PartName } from '../trade/carcass/part-name';
 import { setBackOf } from '../trade/carcass/toe-notch';
 import { liftPlan, shopMost } from '../trade/loads/lift-plan';
 import { partsToWeigh } from '../trade/loads/of-parts';
@@ -29,6 +30,8 @@ export type DrawerLoad = {
   readonly deep: Length;
   /** Against what its pair carries. */
   readonly says: ReturnType<typeof loadSays>;
+  /** It runs in wood: no maker says what that carries. */
+  readonly inWood?: true;
 };
 
 /** What a case weighs, in the order of its parts. Pounds. */
@@ -85,11 +88,15 @@ export function weightsOf(plan: Plan, of: Case): CaseWeights {
   };
 }
 
+const inCase: readonly PartName['role'][] = ['runner', 'hangstrip', 'kicker', 'stopblock'];
+
 /** The drawers of a bank as its parts weigh, column by column, each with what goes into it. */
 function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
   const found = plan.banks.get(bank);
   if (!found?.drawers?.ok) return [];
-  const { list } = partsToWeigh(found.parts, weighedAs(plan.job));
+  // what it hangs on stays in the case
+  const own = found.parts.filter(({ name }) => !inCase.includes(name.role));
+  const { list } = partsToWeigh(own, weighedAs(plan.job));
   const weighed = weighAll(list);
   const pieces = weighed.ok ? weighed.value.pieces : [];
   const { columns } = found.drawers.value.fronts;
@@ -110,7 +117,8 @@ function drawersOf(plan: Plan, bank: string): readonly DrawerLoad[] {
       unweighed,
       full,
       deep: depth,
-      says: loadSays(full, found.bank.rating),
+      says: loadSays(full, found.bank.hung ? undefined : found.bank.rating),
+      ...(found.bank.hung ? { inWood: true as const } : {}),
     };
   });
 }

@@ -53,6 +53,7 @@ const jobs = (): Readonly<Record<string, Job>> => {
     'half-lapped frame': { ...job, cases: job.cases.map((c) => ({ ...c, frameMeets: 'lap' as const })) },
     rabbeted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'rabbeted' })) },
     'box joint': { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'box-joint' })) },
+    'on runners': { ...job, banks: job.banks.map((bank) => ({ ...bank, hung: 'runners', kickers: 'over' })) },
     'saws of its own': cutOn({ ripOn: 'rip', ripBy: 'own1', lengthOn: 'saw', lengthBy: 'own2' }),
     'joints and a plunge saw of its own': cutOn({
       edgeBy: 'own1',

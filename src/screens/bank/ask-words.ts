@@ -80,6 +80,25 @@ export const choices = {
       },
     ],
   },
+  hung: {
+    title: 'What the boxes run on',
+    choices: [
+      { value: 'slides', label: 'bought slides', hint: 'a pair for each drawer' },
+      {
+        value: 'runners',
+        label: 'wooden runners',
+        hint: 'a strip on each wall under the box, which stands on it',
+      },
+      { value: 'strips', label: 'strips in their sides', hint: 'a groove in each side rides on a strip' },
+    ],
+  },
+  kickers: {
+    title: 'What keeps a box from tipping',
+    choices: [
+      { value: 'none', label: 'no kickers', hint: 'its front drops as it comes out' },
+      { value: 'over', label: 'kickers', hint: 'strips over its sides; the runners above, where near' },
+    ],
+  },
   frontAt: {
     title: 'Where the box front stands',
     choices: [

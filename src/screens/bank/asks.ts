@@ -1,6 +1,7 @@
 import { editBoxJoint, isOfJoint } from '../../job/box-joint';
 import { editBank, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import { editHanging, isOfHanging } from '../../job/hanging';
 import type { Job } from '../../job/job';
 import { mostFew } from '../../job/kinds';
 import type { BandKind } from '../../length/bands';
@@ -51,6 +52,12 @@ const bankKinds: Partial<Record<BankLength, BandKind>> = {
   fingerPlay: 'clearance',
   dowel: 'depth',
   dowelLong: 'place',
+  sidePlay: 'clearance',
+  backRoom: 'place',
+  runHigh: 'place',
+  kickRoom: 'place',
+  stripUp: 'place',
+  stripPlay: 'clearance',
 };
 
 /** Of slides and the template of a jig: made elsewhere, in a unit of their own. */
@@ -74,9 +81,13 @@ const bankLength = (bank: Bank, field: BankLength, usual?: Length): Ask => ({
   save: (value) => saved(bank, field, value),
 });
 
-/** What is said of a joint is kept apart from the rest. */
+/** What is said of a joint, and of how boxes hang, is kept apart from the rest. */
 const saved = (bank: Bank, field: string, value: unknown): readonly Change[] =>
-  isOfJoint(field) ? editBoxJoint(bank.id, { [field]: value }) : editBank(bank.id, { [field]: value });
+  isOfHanging(field)
+    ? editHanging(bank.id, { [field]: value })
+    : isOfJoint(field)
+      ? editBoxJoint(bank.id, { [field]: value })
+      : editBank(bank.id, { [field]: value });
 
 const bankAmount = (bank: Bank, field: Exclude<keyof typeof words.amounts, 'rating'>): Ask => ({
   as: 'amount',
@@ -156,13 +167,15 @@ const bankOver = (bank: Bank, job: Job): Ask => {
   };
 };
 
-type JointChoice = 'boxJoint' | 'fingers' | 'frontAt' | 'frontIs';
+type JointChoice = 'boxJoint' | 'fingers' | 'frontAt' | 'frontIs' | 'hung' | 'kickers';
 
 const jointChoices: readonly string[] = [
   'boxJoint',
   'fingers',
   'frontAt',
   'frontIs',
+  'hung',
+  'kickers',
 ] satisfies readonly JointChoice[];
 
 /** A choice of the joint; its first is what holds while nothing is said, and is kept by saying nothing. */
@@ -207,7 +220,7 @@ const bankStock = (stock: BankStock, { bank, job, onMeasure }: At): Ask => ({
       : []),
   ],
   ...(onMeasure ? { more: { label: words.measureSheet, onTap: () => onMeasure(stock) } } : {}),
-  save: (id) => editBank(bank.id, { [`${stock}Stock`]: id === '' ? undefined : id }),
+  save: (id) => saved(bank, `${stock}Stock`, id === '' ? undefined : id),
 });
 
 /** What stands in where nothing is said, by the name of the blank. */

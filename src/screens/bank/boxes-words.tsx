@@ -32,7 +32,9 @@ export const hang = 'Hang slides one at a time';
 
 /** How sticks are used, and where the slides stand. `packing`: behind a face frame, by column. */
 export function stand(worked: WorkedDrawers, packing: readonly Packing[]): string {
-  const { setBack } = worked.slides;
+  const { setBack, hung } = worked.slides;
+  if (hung)
+    return `From the ${standText(worked)} to the lower edge of each, left and right alike, the longest first.${packedOut(packing)}`;
   const front = isOwnFront(worked.fronts.bank) ? 'as far as the sides' : 'the front’s thickness';
   const back = isZero(setBack)
     ? 'Slides flush with the front edge.'

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { drawerId } from '../../job/place-code';
-import { isZero, type Length } from '../../length/length';
+import { isZero } from '../../length/length';
 import { markAt, type Tape } from '../../length/tape';
 import type { BankPlan } from '../../plan/bank-plan';
 import { packingOf } from '../../plan/packing';
 import type { Drawer, WorkedDrawers } from '../../trade/boxes/drawers';
+import type { Stick } from '../../trade/boxes/sticks';
 import { frontNo } from '../../trade/fronts/bank';
-import type { Sum } from '../../trade/sums/sum';
 import { Bar } from '../../ui/bar';
 import { Button, Onward } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -25,6 +25,8 @@ import { bankIn } from './column-of';
 import { Asks } from './facts';
 import { NoBank } from './fronts';
 import { Bottoms, Pulls, Screws } from './holes';
+import { HungIn } from './hung';
+import { hangOnes, kickerOf, sticksFor } from './hung-words';
 import { Joint } from './joint';
 import { boxesSlidesPulls, change, drawer as drawerName, nameOf, toFronts, worthALook } from './words';
 import { drawersWorth } from './worth';
@@ -53,6 +55,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
             <Worth worked={worked} />
             <Boxes {...{ bench, found, worked, open }} tape={job.tape} onOpen={setOpen} />
             <Sticks bench={bench} worked={worked} tape={job.tape} />
+            <HungIn bench={bench} found={found} worked={worked} tape={job.tape} />
             <Pulls worked={worked} tape={job.tape} />
             <Screws bench={bench} found={found} />
             <Bottoms bench={bench} worked={worked} tape={job.tape} />
@@ -174,42 +177,38 @@ type SticksProps = {
 function Sticks({ bench, worked, tape }: SticksProps) {
   const { sticks } = worked;
   const { bank } = worked.fronts;
+  const { hung } = bank;
+  const title = hung ? sticksFor(hung) : words.sticks;
   if (!sticks.ok) return null;
   return (
-    <section aria-label={words.sticks}>
+    <section aria-label={title}>
       <div class="sechead">
-        <h2 class="sec">{words.sticks}</h2>
+        <h2 class="sec">{title}</h2>
       </div>
       <ul class="marklist pad-x">
         {sticks.value.map((stick) => (
-          <StickRow key={stick.drawer} stick={stick} tape={tape} />
+          <StickRow key={`${stick.as ?? ''}${stick.drawer}`} stick={stick} tape={tape} />
         ))}
       </ul>
       <p class="note pad-x">{words.stand(worked, packingOf(bench.plan.value?.worked, bank))}</p>
       <div class="pad-x adds">
-        <Button label={words.hang} onTap={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })} />
+        <Button
+          label={hung ? hangOnes(hung) : words.hang}
+          onTap={() => bench.go({ at: 'one', id: bank.id, what: 'sticks' })}
+        />
       </div>
     </section>
   );
 }
 
-function StickRow({
-  stick,
-  tape,
-}: {
-  readonly stick: {
-    readonly drawer: number;
-    readonly length: Length;
-    readonly sum: Sum;
-  };
-  readonly tape: Tape;
-}) {
+function StickRow({ stick, tape }: { readonly stick: Stick; readonly tape: Tape }) {
   const [open, setOpen] = useState(false);
   return (
     <li class="block">
       <button type="button" class="whyrow bare" aria-expanded={open} onClick={() => setOpen(!open)}>
         <span class="grow">
-          {drawerName(stick.drawer)} <span class="s muted">{words.why}</span>
+          {stick.as ? kickerOf(drawerName(stick.drawer)) : drawerName(stick.drawer)}{' '}
+          <span class="s muted">{words.why}</span>
         </span>
         <MarkAndRest mark={markAt(stick.length, tape)} tape={tape} />
       </button>

@@ -32,12 +32,14 @@ export const load = (at: {
   readonly things: Ratio;
   readonly own: Ratio;
   readonly unweighed: number;
-  readonly says: LoadSays['code'];
+  readonly says: LoadSays['code'] | 'in-wood';
   /** A whole per cent of what the pair carries; none where that is not said. */
   readonly share: number | undefined;
 }): string => {
   const not = at.unweighed > 0 ? `, ${at.unweighed} not weighed` : '';
   const weighs = `About ${weight(at.total)}: things ${weight(at.things)}, box and front ${weight(at.own)}${not}.`;
+  if (at.says === 'in-wood')
+    return `${weighs} It runs in wood, and nobody rates that: heavy things go low, and try it loaded.`;
   if (at.says === 'rating-missing') return `${weighs} Enter what a pair of slides carries.`;
   return `${weighs} ${at.share}\u00a0% of what the pair carries${verdicts[at.says]}.`;
 };

@@ -202,12 +202,13 @@ function Load({ stuff, found, drawer, things }: LoadProps) {
   const { contents, unweighed } = loadOf(things);
   const own = drawerWeight(drawer, frontThick(stuff, found, drawer));
   const total = contents.add(own) as Ratio;
-  const says = loadSays(total, found.bank.rating);
+  const { hung, rating } = found.bank;
+  const says = loadSays(total, hung ? undefined : rating);
   const share = says.code === 'rating-missing' ? undefined : percent(says.share);
   return (
     <>
       <p class={says.code === 'over' || says.code === 'near' ? 'lit' : 's'}>
-        {words.load({ total, things: contents, own, unweighed, says: says.code, share })}
+        {words.load({ total, things: contents, own, unweighed, says: hung ? 'in-wood' : says.code, share })}
       </p>
       {share !== undefined && (
         <div class={says.code === 'over' ? 'ratingbar over' : 'ratingbar'} aria-hidden="true">

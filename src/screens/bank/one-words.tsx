@@ -1,4 +1,5 @@
 import type { ComponentChildren as Blank } from 'preact';
+import type { Bank } from '../../trade/fronts/bank';
 import { capital } from '../shared/capital';
 import type { OneWhat } from './steps';
 
@@ -12,12 +13,15 @@ const kinds: Record<OneWhat, string> = {
   sticks: 'Slides on sticks',
 };
 
-export const heading = (kind: OneWhat, bank: string): string => `${kinds[kind]}, ${bank || 'drawers'}`;
+const onSticks = { runners: 'Runners on sticks', strips: 'Strips on sticks' } as const;
+
+export const heading = (kind: OneWhat, { name, hung }: Pick<Bank, 'name' | 'hung'>): string =>
+  `${kind === 'sticks' && hung ? onSticks[hung] : kinds[kind]}, ${name || 'drawers'}`;
 export const progress = (done: number, of: number): string => `${done} of ${of} done`;
 
 /** What the big bar says while something of a step is not ticked yet. */
-export const toTick = (kind: OneWhat, label: string): string =>
-  kind === 'sticks' ? `${capital(label)} slide is on` : label;
+export const toTick = (kind: OneWhat, label: string, rests = 'slide'): string =>
+  kind === 'sticks' ? `${capital(label)} ${rests} is on` : label;
 
 /** What it says where all that is open is blocked: the tap leads to the machine's screen. */
 export const seeFirst = 'See what comes first';

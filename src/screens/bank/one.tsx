@@ -18,6 +18,7 @@ import type { Wake } from '../shared/wake';
 import { bankIn } from './column-of';
 import { NoBank } from './fronts';
 import * as words from './one-words';
+import { restWord } from './step-words';
 import { type OneStep, type OneWhat, type StepsAt, stepsOf } from './steps';
 import { type Waits, waitsOf } from './waits';
 
@@ -95,7 +96,7 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
   return (
     <OneNumber
       {...{ bench, wake, goTo }}
-      heading={words.heading(kind, bank.name)}
+      heading={words.heading(kind, bank)}
       leave={{ label: words.leave, onTap: leave }}
       row={{ done, at }}
       progress={words.progress(done.filter(Boolean).length, steps.length)}
@@ -105,7 +106,7 @@ function StepInHand({ bench, found, kind, steps, done, at, now, wake }: StepInHa
       crowded={now.ticks.length > 1}
       main={{
         label: tick
-          ? words.toTick(kind, tick.label)
+          ? words.toTick(kind, tick.label, restWord(now.on))
           : held
             ? words.seeFirst
             : words.onward(kind, next === undefined),

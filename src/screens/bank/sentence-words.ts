@@ -31,6 +31,7 @@ const more: Readonly<Record<FormPage, string>> = {
 
 /** What lies folded below a page of these drawers. */
 export function moreOf(page: FormPage, bank: Bank): string {
+  if (page === 'boxes' && bank.hung) return 'More: where the box stands, air over it';
   if (page !== 'wood' || isHalfBlind(bank)) return more[page];
   if (bank.boxJoint === 'butted') return 'More: groove, dowels';
   return bank.boxJoint === 'box-joint' ? 'More: depths, groove, step of the sled' : 'More: depths, groove';
@@ -46,6 +47,7 @@ export const labels = {
   corner: 'Corners of the boxes',
   layout: 'Dovetails, fingers or dowels',
   slides: 'Slides',
+  runners: 'Runners',
   seat: 'Slide on the box',
   pulls: 'Screws and pulls',
 } as const;
@@ -103,11 +105,24 @@ export const wereLetGo = 'Heights let go';
 export const shareOut = 'Share them all out';
 export const sharedOut = 'Heights shared out';
 
-export const slides = (): string =>
+/** What boxes run on. */
+export function slides({ hung }: Bank): string {
+  const rest = '{sidePlay} free at each side and {backRoom} behind. Boxes {boxDeep} deep.';
+  if (hung === 'runners')
+    return `Boxes run on {hung} of {of runner}, {runHigh} high, with {kickers}; ${rest}`;
+  return hung === 'strips'
+    ? `Boxes run on {hung} of {of runner}, {runHigh} high; the grooves {stripUp} up the box and {stripPlay} wider, ${rest}`
+    : `Boxes run on {hung}. ${onSlides()}`;
+}
+
+const onSlides = (): string =>
   `Slides {slideLong} long and {slideHigh} high, needing {clearance} at each side; a pair carries {rating} ${measureUnit('weight')}. Boxes {boxDeep} deep.`;
 
-export const seat =
-  'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';
+/** Where a box stands behind its front, and what is free over it. */
+export const seat = ({ hung }: Bank): string =>
+  hung
+    ? 'The box starts {boxUp} above the lower edge of its front, with {play} of air over it and {kickRoom} under what lies over it.'
+    : 'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';
 
 /** Screws, where a front is fixed to its box. */
 const held = (bank: Bank): string =>

@@ -2,11 +2,13 @@ import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { editBank, editFitted, editFront } from '../../job/edits';
 import type { Change } from '../../job/entry';
+import { editHanging } from '../../job/hanging';
 import { absolute, type Length, ratio } from '../../length/length';
 import type { BankPlan } from '../../plan/bank-plan';
-import type { Drawer } from '../../trade/boxes/drawers';
+import { boxUpOf, type Drawer } from '../../trade/boxes/drawers';
 import { usualRabbet } from '../../trade/boxes/joints/rabbeted';
 import { type Bank, type BankStock, frontNo, newBank } from '../../trade/fronts/bank';
+import { usualHanging } from '../../trade/fronts/hanging';
 import { revealsOf } from '../../trade/fronts/reveals';
 import { frontNumbers } from '../../trade/fronts/stands';
 import { usualBank } from '../../trade/fronts/usual-bank';
@@ -41,12 +43,18 @@ function usualOf({ bench, found: { bank, drawers } }: Slip): asks.Usual {
     top: absoluteOf(bank, top),
     bottom: absoluteOf(bank, bottom),
     sill: usualBank(bank).band,
-    boxDeep: bank.slideLong ?? shop.slideLength,
+    ...usualHanging(bank.units, bank.hung),
+    ...(bank.hung ? { boxUp: boxUpOf(bank) } : {}),
+    boxDeep: bank.hung ? deepOf(drawers) : (bank.slideLong ?? shop.slideLength),
     slideLong: shop.slideLength,
     slideHigh: shop.slideHeight ?? usualBank(bank).slideHigh,
     clearance: shop.slideThickness ?? usualBank(bank).clearance,
   };
 }
+
+/** How deep boxes come that run on no slides. */
+const deepOf = (drawers: BankPlan['drawers']): Length | undefined =>
+  drawers?.ok ? drawers.value.slides.deep?.value : undefined;
 
 /** The dowel that was taken for the front, where it is doweled. */
 const dowelUsual = (first: Drawer | undefined): asks.Usual =>
@@ -67,7 +75,10 @@ function Said({ slip, says }: { readonly slip: Slip; readonly says: string }) {
     void measureSheet(bench, {
       of: bank.id,
       stick: false,
-      takes: (id) => editBank(bank.id, { [`${stock}Stock`]: id }),
+      takes: (id) =>
+        stock === 'runner'
+          ? editHanging(bank.id, { runnerStock: id })
+          : editBank(bank.id, { [`${stock}Stock`]: id }),
     });
   const at = { bank, job, usual: usualOf(slip), onMeasure };
   return (
@@ -100,7 +111,11 @@ export const PageSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = 
   ),
   boxes: (slip) => (
     <>
-      <Part slip={slip} label={words.labels.slides} says={words.slides()} />
+      <Part
+        slip={slip}
+        label={slip.found.bank.hung ? words.labels.runners : words.labels.slides}
+        says={words.slides(slip.found.bank)}
+      />
       <Part slip={slip} label={words.labels.pulls} says={words.pulls(slip.found.bank)} />
     </>
   ),
@@ -120,7 +135,7 @@ const FoldedSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
       {slip.found.bank.share !== 'weights' && <HeightsList {...slip} />}
     </>
   ),
-  boxes: (slip) => <Part slip={slip} label={words.labels.seat} says={words.seat} />,
+  boxes: (slip) => <Part slip={slip} label={words.labels.seat} says={words.seat(slip.found.bank)} />,
   wood: (slip) => (
     <>
       <Part slip={slip} label={words.labels.joint} says={words.joint(slip.found.bank)} />
@@ -133,7 +148,7 @@ const FoldedSentences: Readonly<Record<FormPage, (slip: Slip) => VNode>> = {
 
 const folds: Readonly<Record<FormPage, (bank: Bank) => string>> = {
   fronts: (bank) => words.ends(bank, false) + words.blank,
-  boxes: () => words.seat,
+  boxes: (bank) => words.seat(bank),
   wood: (bank) => words.joint(bank) + words.layout(bank),
 };
 

@@ -55,8 +55,13 @@ export const isOn = (no: number): string => `Front ${no} is on`;
 // One stick for all slides.
 
 export const stickTitle = (drawer: number): string => `Drawer ${drawer}, stick`;
-export const longestFirst = (stand: string): string =>
-  `The longest first. Stand it on the ${stand}, rest the slide on it, one at each side.`;
+export const kickerTitle = (drawer: number): string => `Drawer ${drawer}, stick for its kickers`;
+
+const rests = { slide: 'slide', runner: 'runner', hangstrip: 'strip', kicker: 'kicker' } as const;
+export const restWord = (on: keyof typeof rests | undefined): string => rests[on ?? 'slide'];
+
+export const longestFirst = (stand: string, on: keyof typeof rests): string =>
+  `The longest first. Stand it on the ${stand}, rest the ${rests[on]} on it, one at each side.`;
 
 /** The column is named where there are several. */
 export const slide = (hand: 'left' | 'right', column: number | undefined): string =>

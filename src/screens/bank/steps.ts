@@ -41,7 +41,11 @@ export type OneStep = {
   readonly ticks: readonly { readonly op: string; readonly label: string; readonly figure: Length }[];
   /** The stick of this drawer may be measured here. */
   readonly stick?: number;
+  /** What stands on it. */
+  readonly on?: Exclude<OnStick, 'slide'>;
 };
+
+type OnStick = 'slide' | 'runner' | 'hangstrip' | 'kicker';
 
 /** What the numbers depend on besides the bank. */
 export type StepsAt = {
@@ -118,29 +122,34 @@ function sticks(worked: WorkedDrawers, at: StepsAt): readonly OneStep[] {
   if (!worked.sticks.ok) return [];
   const list = worked.sticks.value;
   const { bank } = worked.fronts;
-  return list.map(({ drawer, length }, k): OneStep => {
+  const carries = bank.hung && bank.hung === 'runners' ? 'runner' : 'hangstrip';
+  return list.map(({ drawer, length, as }, k): OneStep => {
     const mark = markAt(length, at.tape);
+    const on = as ?? (bank.hung ? carries : 'slide');
     const before = list[k - 1];
     return {
-      id: `d${drawer}`,
-      title: words.stickTitle(drawer),
+      id: `${as ? 'k' : 'd'}${drawer}`,
+      title: as ? words.kickerTitle(drawer) : words.stickTitle(drawer),
       figure: mark.value,
       rest: mark.rest,
       says: before
         ? cutText(bank, before, { ...at, mark: mark.value })
-        : words.longestFirst(standText(worked)),
-      ticks: slides(worked, drawer, mark.value),
-      stick: drawer,
+        : words.longestFirst(standText(worked), on),
+      ticks: slides(worked, { no: drawer, on, figure: mark.value }),
+      ...(as ? {} : { stick: drawer }),
+      ...(on === 'slide' ? {} : { on }),
     };
   });
 }
 
+type SlidesAt = { readonly no: number; readonly on: OnStick; readonly figure: Length };
+
 /** The slides of one height: two a drawer, of every column. */
-function slides({ fronts, drawers }: WorkedDrawers, no: number, figure: Length): OneStep['ticks'] {
+function slides({ fronts, drawers }: WorkedDrawers, { no, on, figure }: SlidesAt): OneStep['ticks'] {
   const own = drawers.filter((d) => d.no === no);
   return own.flatMap(({ column }) =>
     (['left', 'right'] as const).map((hand) => ({
-      op: benchOp(fronts.bank, 'slide', `c${column}d${no}h${hand}`),
+      op: benchOp(fronts.bank, on, `c${column}d${no}h${hand}`),
       label: words.slide(hand, own.length > 1 ? column : undefined),
       figure,
     })),
@@ -153,7 +162,7 @@ type CutAt = StepsAt & { readonly mark: Length };
 function cutText(bank: Bank, before: Stick, { mark, tape, kerf }: CutAt): string {
   if (!kerf) return words.noKerf(before.drawer);
   const planned = markAt(before.length, tape).value;
-  const measured = frontNo(bank, before.drawer).stick ?? planned;
+  const measured = (before.as ? undefined : frontNo(bank, before.drawer).stick) ?? planned;
   const { offcut, short } = nextCut(measured, mark, kerf);
   if (short) return words.tooShort(before.drawer, short);
   const off = subtract(measured, mark);

@@ -10,6 +10,7 @@ import type { FrontsProblem } from '../../trade/fronts/worked';
 import { shownOn, unitInHand } from '../../ui/unit-in-hand';
 import { exactly as w } from '../shared/exact-words';
 import { boxErrorText } from './box-words';
+import { hungErrorText, hungWarningText, isHungError, packHung } from './hung-words';
 
 export type BankLength = {
   [K in keyof Bank]-?: NonNullable<Bank[K]> extends Length
@@ -77,6 +78,12 @@ export const bankFieldNames: Record<BankLength, string> = {
   fingerPlay: 'How loose a finger goes in its slot',
   dowel: 'How thick the dowels are',
   dowelLong: 'How long the dowels are',
+  sidePlay: 'Play at each side of a box',
+  backRoom: 'Room behind a box',
+  runHigh: 'How high runners or strips are ripped',
+  kickRoom: 'Room between a box and what lies over it',
+  stripUp: 'Groove for a strip, up from the lower edge of the box',
+  stripPlay: 'How much wider that groove is than its strip',
 };
 
 export const bankStockNames: Record<BankStock, string> = {
@@ -85,6 +92,7 @@ export const bankStockNames: Record<BankStock, string> = {
   boxFront: 'box fronts',
   boxBack: 'box backs',
   boxBottom: 'box bottoms',
+  runner: 'runners or strips',
 };
 
 const fieldWords = { width: 'how wide', height: 'how high', depth: 'how deep' } as const;
@@ -203,7 +211,7 @@ export function drawersProblemText(problem: DrawersProblem): string {
     case 'no-box':
       return `There is no room for a box behind front ${problem.drawer}: ${w(problem.by)} short.`;
     default:
-      return boxErrorText(problem);
+      return isHungError(problem) ? hungErrorText(problem) : boxErrorText(problem);
   }
 }
 
@@ -220,8 +228,9 @@ export function drawersWarningText(warning: DrawersWarning): string {
     case 'columns-differ':
       return `Column ${warning.column} is ${w(warning.by)} higher than the lowest: its fronts line up from the top, so its sticks need ${w(warning.by)} more.`;
     case 'pack-slides':
+      if (warning.hung) return packHung(warning.off, warning.hung);
       return `Front and back of the opening differ by ${w(absolute(warning.off))}: pack the slides parallel before you trust a box. Boxes are made to the narrower.`;
     default:
-      return assertNever(warning);
+      return hungWarningText(warning);
   }
 }

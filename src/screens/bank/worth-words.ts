@@ -44,8 +44,19 @@ export const stackUp = ({ frontTol, worst, likely, binds }: Errors): string =>
 export const ofDrawer = (no: number, what: string): string => `Drawer ${no}: ${what}`;
 export const shortStick = (drawer: number, length: Length): string =>
   `The stick of drawer ${drawer}, ${w(length)}, is too short to hold at a saw: cut it from a long strip.`;
-export const slideBelow = (at: { readonly drawer: number; readonly by: Length }, stands: string): string =>
-  ofDrawer(at.drawer, `its slide would sit ${w(at.by)} below the ${stands}.`);
+const sits = { runners: 'runner', strips: 'strip' } as const;
+
+export const slideBelow = (
+  at: { readonly drawer: number; readonly by: Length },
+  stands: string,
+  hung?: keyof typeof sits,
+): string =>
+  ofDrawer(
+    at.drawer,
+    hung
+      ? `its ${sits[hung]} would sit ${w(at.by)} below the ${stands}: start the box so much higher over the lower edge of its front.`
+      : `its slide would sit ${w(at.by)} below the ${stands}.`,
+  );
 export const weakPin = (least: Length): string => `a half pin under ${w(least)} is weak.`;
 export const thinTails = (tail: Length): string =>
   `tails ${w(tail)} at the baseline are narrower than the cutter.`;

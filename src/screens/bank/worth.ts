@@ -100,7 +100,7 @@ export function drawersWorth(worked: WorkedDrawers): readonly string[] {
   const [first] = worked.drawers;
   const sticks = worked.sticks.ok
     ? stickWarnings(worked.sticks.value).map((x) => words.shortStick(x.drawer, x.length))
-    : [words.slideBelow(worked.sticks.error, standText(worked))];
+    : [words.slideBelow(worked.sticks.error, standText(worked), worked.fronts.bank.hung)];
   return [
     ...drawersWarnings(worked).map(drawersWarningText),
     ...(first ? boxWarnings(first.plan, worked.joint).map(boxWarningText) : []),

@@ -23,6 +23,7 @@ const atStep: Readonly<Record<Exclude<Caution, OwnCaution>, Part>> = {
   shims: 'lifting',
   'carry-in': 'lifting',
   hang: 'tall-units',
+  'stop-block': 'tall-units',
   level: 'tall-units',
   anchor: 'tall-units',
   'check-again': 'tall-units',

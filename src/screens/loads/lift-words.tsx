@@ -214,8 +214,10 @@ export const drawerSays = (at: {
   readonly unweighed: number;
   readonly share: number | undefined;
   readonly code: 'within' | 'near' | 'over' | 'rating-missing';
+  readonly inWood?: true | undefined;
 }): string => {
   const load = `${weight(at.full)}, things ${weight(at.things)}${at.unweighed > 0 ? `, ${at.unweighed} not weighed` : ''}`;
+  if (at.inWood) return `${load}; it runs in wood, which nobody rates`;
   if (at.share === undefined) return `${load}; enter what a pair of slides carries`;
   const said = { within: '', near: ', near it', over: ', too much', 'rating-missing': '' }[at.code];
   return `${load}; ${at.share} % of the pair${said}`;

@@ -275,7 +275,14 @@ function Tally({ plan, drawers }: { readonly plan: Plan; readonly drawers: reado
             <li key={id} class="kv">
               <span>{drawerName(plan, drawer, drawers)}</span>
               <span class={says.code === 'over' || says.code === 'near' ? 'lit' : 's'}>
-                {words.drawerSays({ full, things, unweighed: not, share, code: says.code })}
+                {words.drawerSays({
+                  full,
+                  things,
+                  unweighed: not,
+                  share,
+                  code: says.code,
+                  inWood: drawer.inWood,
+                })}
               </span>
             </li>
           );

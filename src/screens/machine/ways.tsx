@@ -26,6 +26,7 @@ type WaysProps = {
 const oneByOne: Partial<Record<Operation['what'], string>> = {
   marks: 'marks',
   slide: 'sticks',
+  runner: 'sticks',
   'front-on': 'fit',
 };
 

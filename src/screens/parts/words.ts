@@ -113,8 +113,8 @@ export function joints(part: Part, tape: Tape): readonly string[] {
       return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`;
     }),
     ...along.map(
-      ({ takes, edge, near, width, depth, face, from, to }) =>
-        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`,
+      ({ takes, edge, near, width, depth, face, outside, from, to }) =>
+        `Groove ${takesWords(takes)}${face && name.role === 'partition' ? `, face ${face}` : ''}${outside ? ', in the outside face' : ''}: ${w(near)} from the ${sideWords(edge)}, ${w(width)} wide, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`,
     ),
     ...(corner
       ? [

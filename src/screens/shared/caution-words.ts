@@ -34,6 +34,10 @@ const words: Readonly<Record<Exclude<Caution, OwnCaution>, CautionWords>> = {
     'One drawer out until the case is fast.',
     'Not anchored, two open drawers bring it down. Fingers out from between box and case; children away.',
   ],
+  'stop-block': [
+    'Hold the drawer till its blocks catch.',
+    'Without them it drops on feet as it comes out. Drawer held by a second person, empty, case fast; pilot first, no tip through.',
+  ],
   'carry-in': [
     'Over 50 lb by two, drawers out first.',
     'Weigh it up before you lift: Lift plan. Way cleared, nobody below on a stair, hands off the floor as it comes down. A tall case is held until it is fast.',

@@ -68,7 +68,7 @@ const isSeat = ({ which }: Operation): boolean => which?.is === 'groove' && whic
 /** What is done, for a list: `rip`, `groove no. 7`, `rabbet for the top`. */
 export function whatWords(op: Operation, tape: Tape): string {
   const which = whichWords(op, tape);
-  if (op.what === 'hand' || op.what === 'slide') return which;
+  if (op.what === 'hand' || op.what === 'slide' || op.what === 'runner') return which;
   if (op.what === 'test') return 'test cut';
   const bench = benchWords[op.what];
   if (bench) return `${bench.toLowerCase()}: ${which}`;

@@ -3,6 +3,7 @@ import type {
   BoxRole,
   CopyName,
   DrawerPlace,
+  HungRole,
   SingleRole,
   Thing,
   WorkName,
@@ -47,6 +48,14 @@ const insideWords: Readonly<Record<Inside['kind'], string>> = {
 /** A piece of a box; its front is told from the drawer's. */
 const boxWord = (role: BoxRole): string => (role === 'boxfront' ? 'box front' : role.replace('box', ''));
 
+/** What a box hangs on where that is no slide. */
+const hungWords: Readonly<Record<HungRole, string>> = {
+  runner: 'runner',
+  hangstrip: 'strip',
+  kicker: 'kicker',
+  stopblock: 'stop block',
+};
+
 /** Which one, where there are several. */
 const some = (before: string, which: CopyName | undefined): string =>
   which === undefined ? '' : `${before}${which}`;
@@ -89,7 +98,12 @@ export function partWord(name: Thing, copy?: CopyName): string {
     case 'drawer':
       return drawer(name);
     case 'slide':
-      return `${drawer(name)}, ${name.hand} slide`;
+      return `${drawer(name)}, ${name.hand} ${name.as ? hungWords[name.as] : 'slide'}`;
+    case 'runner':
+    case 'hangstrip':
+    case 'kicker':
+    case 'stopblock':
+      return `${drawer(name)}, ${hungWords[name.role]}${some(' ', copy)}`;
     case 'side':
     case 'boxfront':
     case 'boxback':

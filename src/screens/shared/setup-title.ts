@@ -34,7 +34,9 @@ export const benchWords: Partial<Record<What, string>> = {
   marks: 'Mark the story stick',
   'box-up': 'Glue up the boxes',
   slide: 'Slides on their stick',
+  runner: 'Runners on their stick',
   hang: 'Hang the boxes',
+  'stop-block': 'Stop the drawers',
   'carry-in': 'Carry in',
   level: 'Level',
   scribe: 'Scribe the edge',
@@ -51,11 +53,16 @@ export const benchWords: Partial<Record<What, string>> = {
   'look-back': 'Look back',
 };
 
+/** What stands on the stick where boxes hang in wood. */
+const restsOn = ({ name: { of } }: Operation): string =>
+  of.role === 'slide' && of.as ? { runner: 'runner', hangstrip: 'strip', kicker: 'kicker' }[of.as] : 'runner';
+
 /** Heading of a setup: `Rip fence at`, `Dry-fit`, or what was said by hand. */
 export function setupTitle(op: Operation): string {
   const { setup, which, what } = op;
   if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
   if (setup.on.at === 'corner') return `Notch ${exactly(setup.on.high)} up, line in at`;
+  if (what === 'runner') return `Stick under the ${restsOn(op)} at`;
   if (setup.sets) return gaugeWords[setup.sets];
   // a cleat in the case is what anchors it: one act, one tick
   if (op.cleat === 'case') return benchWords.cleat ?? '';

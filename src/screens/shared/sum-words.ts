@@ -158,6 +158,19 @@ const plainWords: Record<PlainTerm, string> = {
   'box-up': 'box over it',
   'slide-centre': 'middle of the slide up the box',
   'half-slide': 'half the slide',
+  // what boxes hang on without slides
+  'side-plays': 'play at both sides',
+  'side-play': 'play at the side',
+  'behind-box': 'behind the box',
+  'run-high': 'height as ripped',
+  'strip-up': 'groove up the box',
+  'strip-play': 'play in the groove',
+  'groove-stop': 'left before its groove',
+  'strip-room': 'room at its end',
+  'block-long': 'length of a block',
+  'past-the-side': 'past the side of the box',
+  'box-side': 'side of the box',
+  'kick-room': 'room under the kicker',
 };
 
 /**

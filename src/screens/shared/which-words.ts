@@ -16,7 +16,9 @@ const benchSays: Partial<Record<What, string>> = {
   'frame-on': 'then measure its openings',
   'box-up': 'dry, then glue; diagonals before it grips',
   slide: 'rests on the stick',
+  runner: 'rests on the stick, front end on its mark',
   hang: 'runs free, full out and home',
+  'stop-block': 'blocks over it, blocks turned up on its back: pull it till they meet',
   'carry-in': 'drawers out, the lower unit first',
   level: 'shims under the low feet, front and back, left and right',
   scribe: 'compass down the wall; cut to the line, a little under square',
@@ -43,6 +45,9 @@ const backIn = {
   side: 'the back into its grooves before the second side, which goes on last; diagonals before the glue grips',
   back: 'the back slides down its grooves last; diagonals before the glue grips',
 } as const;
+
+/** What is minded when a box is hung that runs in wood. */
+const inWood = 'level, both sides waxed, runs free and goes home';
 
 /** The same where no drawers stand. */
 const withoutDrawers = (what: What, trays: boolean): string => {
@@ -104,7 +109,9 @@ export function fastenerWords(row: FastenerRow, tape: Tape): string {
   return `for dowels${where}: ${at} from the front edge`;
 }
 
-function whichOf(what: What, which: Which, tape: Tape): string {
+type Cut = Exclude<Which, { readonly is: 'in-wood' }>;
+
+function whichOf(what: What, which: Cut, tape: Tape): string {
   switch (which.is) {
     case 'groove': {
       const face = which.face ? `, face ${which.face}` : '';
@@ -152,5 +159,8 @@ function whichOf(what: What, which: Which, tape: Tape): string {
 }
 
 /** Which of its kind on the part, or what is minded at the bench; of a rip, a length or a dovetail nothing. */
-export const whichAlone = ({ what, which, cleat }: Operation, tape: Tape): string =>
-  cleat ? anchored[cleat] : which ? whichOf(what, which, tape) : (benchSays[what] ?? '');
+export function whichAlone({ what, which, cleat }: Operation, tape: Tape): string {
+  if (cleat) return anchored[cleat];
+  if (which?.is === 'in-wood') return inWood;
+  return which ? whichOf(what, which, tape) : (benchSays[what] ?? '');
+}

@@ -10,10 +10,11 @@ import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import { opId } from '../setups/operation';
 import { given, minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Drawer, stockOfBank, type WorkedDrawers } from './drawers';
+import { hungGroove } from './hung-groove';
 import type { DrawerJoint } from './joints/joint';
 import { bandOf, type OwnFront, onOwnFront } from './own-front';
 
-type BankPartsAt = {
+export type BankPartsAt = {
   readonly tape: Tape;
   readonly thick: (stock: BankStock) => Length | undefined;
   /** What must be done to the case before its openings can be measured. */
@@ -43,7 +44,8 @@ type New = {
   readonly end: string;
 };
 
-function part(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
+/** A part of a bank, nothing cut in it yet. */
+export function bankPart(fronts: WorkedFronts, at: BankPartsAt, made: New): Part {
   const { bank } = fronts;
   const mode = made.enters ? 'floor' : 'halfExpand';
   return {
@@ -102,7 +104,7 @@ function frontPart(
   const banded = (sum: Sum) => sumOf(plus('front', sum.value, sum), minus('end-bands', band));
   const high = subtract(at.high, band);
   const core = (x: Length) => sumOf(plus('share-of-fronts', x), minus('edge-bands', band));
-  const made = part(fronts, at, {
+  const made = bankPart(fronts, at, {
     id: drawerPart(fronts.bank.id, { column: column.no, no: at.no }, 'front'),
     name: { role: 'front', no: at.no, ...inColumn(fronts, column.no) },
     stock: 'front',
@@ -157,7 +159,7 @@ function blankPart(fronts: WorkedFronts, column: WorkedColumn, at: BankPartsAt):
     between: reveals.between,
   });
   if (!blank.ok) return undefined;
-  return part(fronts, at, {
+  return bankPart(fronts, at, {
     id: `${bank.id}~c${column.no}blank`,
     name: { role: 'blank', ...inColumn(fronts, column.no) },
     stock: 'front',
@@ -232,6 +234,10 @@ function backDado(bank: Bank, { box, plan }: Drawer, { dadoFrom = 'back' }: Draw
   };
 }
 
+/** The groove for the strip a box hangs on. */
+const grooveFor = ({ slides, fronts }: WorkedDrawers, drawer: Drawer): readonly Along[] =>
+  slides.hung ? hungGroove(slides.hung, drawer, stockOfBank(fronts.bank, 'runner')) : [];
+
 /** It goes in between the sides. */
 const entering = { enters: true, end: 'left' } as const;
 
@@ -249,7 +255,7 @@ function boxPart(worked: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readon
   const cuts = cutsOf(worked, drawer);
   const fitted = boxFitted(bank, drawer);
   const make = (role: BoxRole, own: Omit<New, 'id' | 'name' | 'fitted'> & Partial<Pick<New, 'fitted'>>) =>
-    part(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
+    bankPart(fronts, at, { id: id(role), name: { role, ...place }, fitted, ...own });
   const enters = layout.kind === 'doweled' && !layout.over;
   const captured = bank.bottomHow === 'captured';
   const backHigh = captured ? height : box.backHeight;
@@ -258,7 +264,7 @@ function boxPart(worked: WorkedDrawers, drawer: Drawer, at: BankPartsAt): readon
       ...make('side', { stock: 'side', length: box.side, width: height, end: 'back' }),
       copies: 2,
       pair: true,
-      along: joint.back ? [groove] : [groove, backDado(bank, drawer, joint)],
+      along: [groove, ...(joint.back ? [] : [backDado(bank, drawer, joint)]), ...grooveFor(worked, drawer)],
       dowels: cuts.dowels?.side ?? [],
       endCut: cuts.side,
     },

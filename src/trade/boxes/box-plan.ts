@@ -5,9 +5,10 @@ import type { FingersHow } from '../fronts/corner';
 
 /** A drawer box as decided: back housed in the sides. Inches, thicknesses as measured. */
 export type BoxPlan = {
-  /** The least of front and back, and what a slide takes at each side. */
+  /** The least of front and back, and what a slide takes at each side; without slides what is left free there. */
   readonly opening: Length;
   readonly clearance: Length;
+  readonly noSlides?: true | undefined;
   readonly tape: Tape;
   readonly depth: Length;
   readonly height: Length;

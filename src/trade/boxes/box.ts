@@ -103,7 +103,10 @@ function through(plan: BoxPlan): BoxError | undefined {
 
 function work(plan: BoxPlan, joint: DrawerJoint): Box {
   const { groove } = plan;
-  const sum = sumOf(plus('opening', plan.opening), minus('side-slides', times(plan.clearance, 2n)));
+  const sum = sumOf(
+    plus('opening', plan.opening),
+    minus(plan.noSlides ? 'side-plays' : 'side-slides', times(plan.clearance, 2n)),
+  );
   const mark = markAt(sum.value, plan.tape, 'floor');
   const width = plus('box-width', mark.value, sum);
   const sanded = minus('sanded-off', times(plan.proud ?? zero, 2n));

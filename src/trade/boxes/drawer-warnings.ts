@@ -11,6 +11,8 @@ import {
 } from '../../length/length';
 import { packOver, slideFits } from './box';
 import type { DrawersWarning, WorkedDrawers } from './drawers';
+import { gapOver } from './hung';
+import { hungWarnings, kickerWarning } from './hung-faults';
 
 /** Boxes too high for what is over them, slides too long for the case, openings that narrow or widen to the back. */
 export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[] {
@@ -27,9 +29,32 @@ export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[
       : [];
   const pack = fronts.columns.flatMap(({ no, opening }): readonly DrawersWarning[] => {
     const off = opening.front && opening.back && absolute(subtract(opening.front, opening.back));
-    return off && less(packOver, off) ? [{ code: 'pack-slides', column: no, off }] : [];
+    return off && less(packOver, off)
+      ? [{ code: 'pack-slides', column: no, off, ...(slides.hung ? { hung: slides.hung.how } : {}) }]
+      : [];
   });
-  return [...strikes, ...tooLong, ...deep(worked), ...low(worked), ...pack, ...differ(worked)];
+  return [
+    ...strikes,
+    ...tooLong,
+    ...deep(worked),
+    ...low(worked),
+    ...pack,
+    ...differ(worked),
+    ...hangs(worked),
+  ];
+}
+
+/** What is worth a look in what boxes hang on where that is no slide. */
+function hangs({ fronts, slides, drawers }: WorkedDrawers): readonly DrawersWarning[] {
+  const { hung } = slides;
+  const [first] = drawers;
+  if (!hung || !first) return [];
+  const loose = drawers.flatMap(({ no, column, high }) =>
+    column === 1
+      ? kickerWarning(hung, { no, gap: gapOver(hung, { fronts, slides, no, high }) }, fronts.bank)
+      : [],
+  );
+  return [...hungWarnings(hung, first.plan, fronts.bank), ...loose];
 }
 
 /** A box deeper than the room behind its front. */

@@ -4,16 +4,20 @@ import { markAt, type Tape } from '../../length/tape';
 import type { DrawerPlace } from '../carcass/part-name';
 import { type Bank, type BankStock, frontNo } from '../fronts/bank';
 import { isOwnFront } from '../fronts/corner';
+import { type HungOn, usualHanging } from '../fronts/hanging';
 import { usualBank } from '../fronts/usual-bank';
 import type { WorkedColumn, WorkedFronts } from '../fronts/worked';
 import type { Shop } from '../machines/shop';
+import { minus, plus, type Sum, sumOf } from '../sums/sum';
 import { type Box, boxOf } from './box';
 import type { BoxError, BoxPlan } from './box-plan';
 import { boxHeightMost } from './contents';
+import { type Hung, type HungDrawer, hungDrawer, hungMost, hungOf } from './hung';
+import { boxHungFault, type HungError, type HungWarning, hungFault, stopFault } from './hung-faults';
 import { drawerJointOf } from './joints/drawer-joints';
 import type { DrawerJoint, JointLayout, JointProblem } from './joints/joint';
 import { type OwnFront, ownFrontOf, underFront } from './own-front';
-import { type Stick, type StickError, setBack, sticksOf } from './sticks';
+import { type Stick, type StickError, type StickPlan, setBack, sticksOf, withKickers } from './sticks';
 
 /** One drawer of a bank: its box, and how high that may be. Inches. */
 export type Drawer = {
@@ -33,6 +37,8 @@ export type Drawer = {
   readonly joint: JointLayout;
   /** Where the front of its box is that of the drawer: how it stands about the box. */
   readonly own?: OwnFront;
+  /** Where it hangs on no slides: what lies over it, and what keeps it from falling out. */
+  readonly hung?: HungDrawer;
 };
 
 /** The figures of the slides of a bank: its own, else the shop's, else the usual. Inches. */
@@ -45,6 +51,9 @@ type Slides = {
   /** From where the slides' fronts are screwed to the inside of the back. */
   readonly room: Length;
   readonly setBack: Length;
+  /** What the boxes hang on where there are no slides, and how deep they are then. */
+  readonly hung?: Hung | undefined;
+  readonly deep?: Sum | undefined;
 };
 
 export type WorkedDrawers = {
@@ -62,7 +71,7 @@ export type DrawersProblem =
   | JointProblem
   /** Nothing is left for a box behind this front: `by` how much. */
   | { readonly code: 'no-box'; readonly drawer: number; readonly by: Length }
-  | ({ readonly drawer: number } & BoxError);
+  | ({ readonly drawer: number } & (BoxError | HungError));
 
 export type DrawersAt = {
   readonly thick: (stock: BankStock) => Length | undefined;
@@ -82,6 +91,13 @@ export function stockOfBank(bank: Bank, stock: BankStock): string | undefined {
 /** How far a box stands over the lower edge of its front: clear of what a covering front covers, where none is said. */
 export function boxUpOf(bank: Bank): Length {
   if (bank.boxUp) return bank.boxUp;
+  const least = boxUpOnSlides(bank);
+  // a runner lies under its box, and over what the lowest one stands on
+  if (bank.hung !== 'runners') return least;
+  return longest(least, bank.runHigh ?? usualHanging(bank.units).runHigh);
+}
+
+function boxUpOnSlides(bank: Bank): Length {
   if (bank.fit === 'inset') return isOwnFront(bank) ? zero : usualBank(bank).boxUp;
   return longest(usualBank(bank).boxUp, add(bank.bottom ?? usualBank(bank).overlay, usualBank(bank).play));
 }
@@ -96,11 +112,23 @@ function ownLap(bank: Bank, at: DrawersAt): Length {
 function slidesOf({ bank, columns }: WorkedFronts, at: DrawersAt): Slides {
   const front = isOwnFront(bank) ? ownLap(bank, at) : (at.thick('front') ?? zero);
   const back = setBack(bank.fit, front);
-  const deep = columns[0]?.opening.deep.value ?? zero;
+  const opening = columns[0]?.opening.deep;
+  const deep = opening?.value ?? zero;
+  const hung = hungOf(bank, at.thick('runner'));
+  const own = isOwnFront(bank) ? front : zero;
   return {
-    long: bank.slideLong ?? at.shop.slideLength,
+    ...(hung && {
+      hung,
+      deep: sumOf(
+        plus('depth-to-back', deep, opening),
+        minus('front', back),
+        minus('behind-box', hung.backRoom),
+        plus('front-lap', own),
+      ),
+    }),
+    long: hung ? undefined : (bank.slideLong ?? at.shop.slideLength),
     high: bank.slideHigh ?? at.shop.slideHeight ?? usualBank(bank).slideHigh,
-    clearance: bank.clearance ?? at.shop.slideThickness ?? usualBank(bank).clearance,
+    clearance: hung?.sidePlay ?? bank.clearance ?? at.shop.slideThickness ?? usualBank(bank).clearance,
     centre: bank.centre ?? usualBank(bank).centre,
     boxUp: boxUpOf(bank),
     room: subtract(deep, back),
@@ -121,10 +149,14 @@ export function drawersOf(
 ): Result<WorkedDrawers, readonly DrawersProblem[]> {
   const { bank } = fronts;
   const slides = slidesOf(fronts, at);
-  const missing = (['front', 'side', 'boxBottom'] as const).filter((stock) => !at.thick(stock));
+  const { hung } = slides;
+  const wanted = ['front', 'side', 'boxBottom', ...(hung ? (['runner'] as const) : [])] as const;
+  const missing = wanted.filter((stock) => !at.thick(stock));
+  const fault = hung && hungFault(hung, bank);
   const problems: readonly DrawersProblem[] = [
     ...missing.map((stock) => ({ code: 'missing-stock', stock }) as const),
-    ...((bank.boxDeep ?? slides.long) ? [] : [{ code: 'missing-depth' } as const]),
+    ...((bank.boxDeep ?? slides.long ?? hung) ? [] : [{ code: 'missing-depth' } as const]),
+    ...(fault ? [{ ...fault, drawer: 1 }] : []),
     ...joint.problems(bank),
   ];
   if (problems.length > 0) return err(problems);
@@ -133,20 +165,22 @@ export function drawersOf(
   );
   const wrong = made.flatMap((d) => (d.ok ? [] : [d.error]));
   if (wrong.length > 0) return err(wrong.filter((p, k) => wrong.findIndex((q) => q.code === p.code) === k));
-  return ok({
-    fronts,
-    joint,
-    drawers: made.flatMap((d) => (d.ok ? [d.value] : [])),
-    slides,
-    sticks: sticksOf({
-      bottoms: fronts.marks.map((mark) => mark.bottomUp),
-      sill: fronts.columns[0]?.opening.sill.value ?? zero,
-      boxUp: slides.boxUp,
-      centre: slides.centre,
-      slide: slides.high,
-    }),
-  });
+  const drawers = made.flatMap((d) => (d.ok ? [d.value] : []));
+  const kickers = new Map(
+    drawers.flatMap(({ no, hung: own }) => (own?.kicker ? [[no, own.kicker] as const] : [])),
+  );
+  const sticks = withKickers(sticksOf(stickPlan(fronts, slides)), kickers);
+  return ok({ fronts, joint, drawers, slides, sticks });
 }
+
+const stickPlan = (fronts: WorkedFronts, slides: Slides): StickPlan => ({
+  bottoms: fronts.marks.map((mark) => mark.bottomUp),
+  sill: fronts.columns[0]?.opening.sill.value ?? zero,
+  boxUp: slides.boxUp,
+  centre: slides.centre,
+  slide: slides.high,
+  ...(slides.hung ? { hung: slides.hung } : {}),
+});
 
 type Making = {
   readonly fronts: WorkedFronts;
@@ -165,7 +199,7 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const { bank } = fronts;
   const front = column.untrimmed[no - 1] ?? zero;
   const air = { boxUp: slides.boxUp, play: bank.play ?? usualBank(bank).play };
-  const clear = boxHeightMost({ front, ...overDrawer(fronts, no), ...air });
+  const clear = clearOver(making, { front, ...overDrawer(fronts, no), ...air });
   const most = underFront(bank, clear, { high: front, up: slides.boxUp });
   if (!less(zero, most)) return err({ code: 'no-box', drawer: no, by: subtract(zero, most) });
   const { boxHigh } = frontNo(bank, no);
@@ -175,6 +209,9 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const plan = joint.planned?.(bank, planned) ?? planned;
   const box = boxOf(plan, joint);
   if (!box.ok) return err({ drawer: no, ...box.error });
+  const hung = slides.hung && hungDrawer(slides.hung, { fronts, slides, no, high, plan, box: box.value });
+  const hangs = hung && slides.hung && (boxHungFault(slides.hung, plan) ?? stopFault(hung, bank));
+  if (hangs) return err({ drawer: no, ...hangs });
   const own = isOwnFront(bank)
     ? ownFrontOf({ bank, column, joint, plan, box: box.value, high: front, up: slides.boxUp, tape: at.tape })
     : undefined;
@@ -191,7 +228,15 @@ function drawerOf(making: Making, at: DrawersAt): Result<Drawer, DrawersProblem>
   const place = bank.across > 1 ? { no, column: column.no } : { no };
   const trim = boxHigh ? subtract(boxHigh, high) : zero;
   const made = { no, column: column.no, place, front, most, high, trim, plan, box: box.value, joint: laid };
-  return ok(own ? { ...made, own: own.value } : made);
+  return ok({ ...made, ...(own ? { own: own.value } : {}), ...(hung ? { hung } : {}) });
+}
+
+/** How high a box may be: with no slides, under what lies over it. */
+function clearOver({ column, slides: { hung } }: Making, room: Parameters<typeof boxHeightMost>[0]): Length {
+  if (!hung) return boxHeightMost(room);
+  const { front, over, underRail: top, boxUp, play } = room;
+  const free = subtract(add(front, over), top ? boxUp : zero);
+  return hungMost(hung, { free, top, head: column.opening.head ?? zero, play });
 }
 
 function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly high: Length }): BoxPlan {
@@ -202,7 +247,8 @@ function planFor({ fronts, column, slides }: Making, at: DrawersAt & { readonly 
     ...fixedPlan(bank, at),
     opening: column.opening.narrow.value,
     clearance: slides.clearance,
-    depth: bank.boxDeep ?? add(slides.long ?? zero, front),
+    ...(slides.hung ? { noSlides: true as const } : {}),
+    depth: bank.boxDeep ?? slides.deep?.value ?? add(slides.long ?? zero, front),
     height: at.high,
   };
 }
@@ -243,4 +289,5 @@ export type DrawersWarning =
   | { readonly code: 'box-low'; readonly by: Length; readonly least: Length }
   /** Columns of different height keep one line from the top: the higher one's slides stand so much higher. */
   | { readonly code: 'columns-differ'; readonly column: number; readonly by: Length }
-  | { readonly code: 'pack-slides'; readonly column: number; readonly off: Length };
+  | { readonly code: 'pack-slides'; readonly column: number; readonly off: Length; readonly hung?: HungOn }
+  | HungWarning;

@@ -11,7 +11,8 @@ import {
   zero,
 } from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
-import { minus, plus, type Sum, sumOf } from '../sums/sum';
+import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
+import type { Hung } from './hung';
 
 /** What the length of a stick is reckoned from. Inches. */
 export type StickPlan = {
@@ -24,10 +25,17 @@ export type StickPlan = {
   /** Middle of the slide up the box, and how high the slide is. */
   readonly centre: Length;
   readonly slide: Length;
+  /** What boxes hang on where that is no slide: the stick goes to its lower edge. */
+  readonly hung?: Hung;
 };
 
-/** A stick a slide rests on. Inches. */
-export type Stick = { readonly drawer: number; readonly length: Length; readonly sum: Sum };
+/** A stick a slide rests on, or what is there in its place; under a kicker it goes to that. Inches. */
+export type Stick = {
+  readonly drawer: number;
+  readonly length: Length;
+  readonly sum: Sum;
+  readonly as?: 'kicker';
+};
 
 /** The slide would sit on or below what the stick stands on; `by`: how much below, inches, >= 0. */
 export type StickError = {
@@ -49,15 +57,40 @@ export function sticksOf(plan: StickPlan): Result<readonly Stick[], StickError> 
       plus('sill', plan.sill),
       plus('front-lower-edge', bottom),
       plus('box-up', plan.boxUp),
-      plus('slide-centre', plan.centre),
-      minus('half-slide', half(plan.slide)),
+      ...(plan.hung
+        ? carried(plan.hung)
+        : [plus('slide-centre', plan.centre), minus('half-slide', half(plan.slide))]),
     );
     return { drawer: k + 1, length: made.value, sum: made };
   });
-  const low = sticks.find((s) => !isPositive(s.length));
+  // a runner may stand on the very bottom
+  const low = sticks.find((s) => (plan.hung ? isNegative(s.length) : !isPositive(s.length)));
   if (low) return err({ code: 'below-the-bottom', drawer: low.drawer, by: negate(low.length) });
-  return ok([...sticks].sort((a, b) => compare(b.length, a.length)));
+  return ok(longestFirst(sticks));
 }
+
+const longestFirst = (sticks: readonly Stick[]): readonly Stick[] =>
+  [...sticks].sort((a, b) => compare(b.length, a.length));
+
+/** The same with sticks for kickers, by drawer: one stick serves all, cut down from the longest. */
+export const withKickers = (
+  sticks: Result<readonly Stick[], StickError>,
+  kickers: ReadonlyMap<number, Sum>,
+): typeof sticks =>
+  sticks.ok && kickers.size > 0
+    ? ok(
+        longestFirst([
+          ...sticks.value,
+          ...[...kickers].map(([drawer, of]): Stick => ({ drawer, length: of.value, sum: of, as: 'kicker' })),
+        ]),
+      )
+    : sticks;
+
+/** A runner lies under the lower edge of its box, a strip at the upper wall of the groove in its side. */
+const carried = ({ how, high, groove }: Hung): readonly Term[] =>
+  groove && how === 'strips'
+    ? [plus('strip-up', groove.up), plus('strip-play', subtract(groove.wide, high))]
+    : [minus('run-high', high)];
 
 /** Shorter is too short to hold at a saw. Common practice, no source. Inches. */
 const leastStick = inches(3n);

@@ -19,6 +19,8 @@ export type BuyingBank = {
   /** How thick its fronts are. */
   readonly thick?: Length;
   readonly slideLong?: Length;
+  /** Its boxes hang in wood: no slides are bought. */
+  readonly noSlides?: true;
   /** So much longer than the case inside allows, > 0, where that is known. */
   readonly slideTooLong?: Length;
 };
@@ -120,9 +122,9 @@ function notListed({ needs, stocks, parts, banks }: BuyingFor): readonly NotList
   return [
     ...sheets,
     ...(pieces > 0 ? [{ code: 'no-stock', pieces, names: loose.map((p) => p.name) } as const] : []),
-    ...banks.flatMap(({ name, fronts, slideLong }): readonly NotListed[] => {
+    ...banks.flatMap(({ name, fronts, slideLong, noSlides }): readonly NotListed[] => {
       if (!fronts) return [{ code: 'bank-not-worked', name }];
-      return slideLong ? [] : [{ code: 'slides-not-said', name, drawers: drawersIn(fronts) }];
+      return slideLong || noSlides ? [] : [{ code: 'slides-not-said', name, drawers: drawersIn(fronts) }];
     }),
   ];
 }

@@ -57,7 +57,9 @@ const byPlace = (a: ScrewLine, b: ScrewLine): number => a.middle.compare(b.middl
 /** What stands on a line of the part. */
 const marked = ({ sizes }: Worked, { lines = [] }: Part): readonly ScrewLine[] =>
   lines.flatMap(({ takes, near }) =>
-    takes.part === 'strip' ? [] : [{ holds: takes, middle: add(near, half(highOf(sizes, takes.part))) }],
+    takes.part === 'strip' || takes.part === 'runner' || takes.part === 'kicker'
+      ? []
+      : [{ holds: takes, middle: add(near, half(highOf(sizes, takes.part))) }],
   );
 
 /** How high it stands there: a nailer lies on its edge. */

@@ -30,6 +30,9 @@ export type SingleRole =
 /** A piece of a drawer's box, as its id ends. */
 export type BoxRole = 'side' | 'boxfront' | 'boxback' | 'boxbottom';
 
+/** What boxes hang on where that is no slide, as its id ends: what carries a box, what lies over it, what stops it. */
+export type HungRole = 'runner' | 'hangstrip' | 'kicker' | 'stopblock';
+
 /** A drawer by its number from the top; its column where there are several. */
 export type DrawerPlace = { readonly no: number; readonly column?: number };
 
@@ -42,7 +45,7 @@ export type PartName =
   | { readonly role: 'inside'; readonly kind: Inside['kind']; readonly bay?: number; readonly no?: number }
   /** Edging on the front of loose shelves: their bay and number. */
   | { readonly role: 'shelfedge'; readonly bay?: number; readonly no?: number }
-  | (DrawerPlace & { readonly role: 'front' | BoxRole })
+  | (DrawerPlace & { readonly role: 'front' | BoxRole | HungRole })
   /** What the fronts of a column are cut out of. */
   | { readonly role: 'blank'; readonly column?: number }
   /** A board laid out by hand, as the user calls it. */
@@ -62,7 +65,12 @@ export type PieceName = {
 export type Thing =
   | PartName
   | (DrawerPlace & { readonly role: 'drawer' })
-  | (DrawerPlace & { readonly role: 'slide'; readonly hand: Hand })
+  /** A slide of it, or what is there in place of one. */
+  | (DrawerPlace & {
+      readonly role: 'slide';
+      readonly hand: Hand;
+      readonly as?: Extract<HungRole, 'runner' | 'hangstrip' | 'kicker'>;
+    })
   | { readonly role: 'case'; readonly named: string }
   | { readonly role: 'scrap' | 'job' };
 
@@ -74,7 +82,10 @@ export type WorkName = Omit<PieceName, 'of'> & {
 };
 
 /** A part of the case that lies in a rabbet, notch or groove; of several cleats, which; a strip that holds shelves. */
-export type TakesPart = { readonly part: StockRole | 'strip'; readonly no?: number | undefined };
+export type TakesPart = {
+  readonly part: StockRole | 'strip' | 'runner' | 'kicker';
+  readonly no?: number | undefined;
+};
 
 /** What lies in one; in one that was added by hand what was said of it. */
 export type Takes =

@@ -77,6 +77,8 @@ export type Along = {
   readonly takes: Takes;
   /** Of a partition, which. */
   readonly face?: Face;
+  /** It is cut in the face that lies outside, not in that of the other grooves. */
+  readonly outside?: true;
   readonly edge: Side;
   readonly near: Length;
   readonly width: Length;

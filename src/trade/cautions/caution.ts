@@ -22,6 +22,7 @@ const steps = [
   'scribe',
   'filler',
   'cleat',
+  'stop-block',
 ] as const satisfies readonly Operation['what'][];
 
 /** Moments that are no operation, and a saw let down along its guide. */

@@ -1,6 +1,7 @@
 import type { Length, Ratio } from '../../length/length';
 import type { Units } from '../../length/units';
 import type { Corner } from './corner';
+import type { Hanging } from './hanging';
 
 /** A front of a bank, 1 the top one, as decided. Inches. */
 type Front = {
@@ -40,94 +41,95 @@ export type Column = {
   readonly fitted: Readonly<Record<number, Fitted>>;
 };
 
-/** What a piece of a drawer is of. */
-export type BankStock = 'front' | 'side' | 'boxFront' | 'boxBack' | 'boxBottom';
+/** What a piece of a drawer is of; what its box hangs on. */
+export type BankStock = 'front' | 'side' | 'boxFront' | 'boxBack' | 'boxBottom' | 'runner';
 
 /**
  * A bank of drawers as decided. What is not said is `undefined`: a usual figure stands in, or it is asked for.
  * Inches.
  */
-export type Bank = Corner & {
-  readonly id: string;
-  /** The unit system of its job; inches when not said. */
-  readonly units?: Units | undefined;
-  readonly name: string;
-  /**
-   * The case it stands in, its first bay from the left, and what it stands on there: a middle rail or a fixed shelf.
-   */
-  readonly of?: string | undefined;
-  readonly bay: number;
-  readonly over?: string | undefined;
-  /** Columns side by side, one a bay. */
-  readonly across: number;
-  /** An opening in no case of the job: wide, high, deep, and its lower edge over what the sticks stand on. */
-  readonly width?: Length | undefined;
-  readonly height?: Length | undefined;
-  readonly depth?: Length | undefined;
-  readonly sill?: Length | undefined;
-  readonly fit: 'inset' | 'overlay';
-  readonly count: number;
-  /**
-   * Reveals. Overlay: `top`, `bottom` and `side` are how far the front covers, `gap` between fronts over a partition.
-   */
-  readonly top?: Length | undefined;
-  readonly between?: Length | undefined;
-  readonly bottom?: Length | undefined;
-  readonly side?: Length | undefined;
-  readonly gap?: Length | undefined;
-  readonly share: 'equal' | 'step' | 'ratio' | 'weights';
-  readonly step?: Length | undefined;
-  readonly ratio?: Ratio | undefined;
-  /** Equal fronts cut all alike; the left-over goes into the gaps. */
-  readonly alike: boolean;
-  /** No front less than what goes into its drawer asks for. */
-  readonly contentsFirst: boolean;
-  readonly order: 'down' | 'up';
-  /** Where the difference goes once fronts are fitted. */
-  readonly goes: 'fronts' | 'gaps' | 'last';
-  /** Fronts of a column out of one blank, grain running through. */
-  readonly fromBlank: boolean;
-  readonly trim?: Length | undefined;
-  readonly band?: Length | undefined;
-  readonly stocks: Partial<Readonly<Record<BankStock, string>>>;
-  /** Slides: long, high, room at each side, their centre up the box, the box over the lower edge of the front. */
-  readonly slideLong?: Length | undefined;
-  readonly slideHigh?: Length | undefined;
-  readonly clearance?: Length | undefined;
-  readonly centre?: Length | undefined;
-  readonly boxUp?: Length | undefined;
-  /** What a pair carries, pounds, by the maker's word. */
-  readonly rating?: Ratio | undefined;
-  /** Boxes. */
-  readonly boxDeep?: Length | undefined;
-  readonly lap?: Length | undefined;
-  readonly backDado?: Length | undefined;
-  readonly behind?: Length | undefined;
-  readonly grooveDeep?: Length | undefined;
-  readonly grooveUp?: Length | undefined;
-  readonly grooveFit?: Length | undefined;
-  readonly ease?: Length | undefined;
-  readonly play?: Length | undefined;
-  readonly bottomHow: 'captured' | 'slid-in';
-  readonly tailsHow: 'free' | 'template';
-  /** How many; 0: worked out from the height and the groove. */
-  readonly tails: number;
-  readonly halfPin?: Length | undefined;
-  readonly pin?: Length | undefined;
-  readonly slope?: Ratio | undefined;
-  readonly pitch?: Length | undefined;
-  /** Pulls on each front: none, one or two; between their screws, from the ends, down from the top edge. */
-  readonly pulls: number;
-  /** Screws that hold one front from inside its box. */
-  readonly frontScrews: number;
-  readonly centres?: Length | undefined;
-  readonly fromEnd?: Length | undefined;
-  readonly fromTop?: Length | undefined;
-  /** By number from the top, 1 the first. */
-  readonly fronts: Readonly<Record<number, Front>>;
-  /** By number from the left, 1 the first. */
-  readonly columns: Readonly<Record<number, Column>>;
-};
+export type Bank = Corner &
+  Hanging & {
+    readonly id: string;
+    /** The unit system of its job; inches when not said. */
+    readonly units?: Units | undefined;
+    readonly name: string;
+    /**
+     * The case it stands in, its first bay from the left, and what it stands on there: a middle rail or a fixed shelf.
+     */
+    readonly of?: string | undefined;
+    readonly bay: number;
+    readonly over?: string | undefined;
+    /** Columns side by side, one a bay. */
+    readonly across: number;
+    /** An opening in no case of the job: wide, high, deep, and its lower edge over what the sticks stand on. */
+    readonly width?: Length | undefined;
+    readonly height?: Length | undefined;
+    readonly depth?: Length | undefined;
+    readonly sill?: Length | undefined;
+    readonly fit: 'inset' | 'overlay';
+    readonly count: number;
+    /**
+     * Reveals. Overlay: `top`, `bottom` and `side` are how far the front covers, `gap` between fronts over a partition.
+     */
+    readonly top?: Length | undefined;
+    readonly between?: Length | undefined;
+    readonly bottom?: Length | undefined;
+    readonly side?: Length | undefined;
+    readonly gap?: Length | undefined;
+    readonly share: 'equal' | 'step' | 'ratio' | 'weights';
+    readonly step?: Length | undefined;
+    readonly ratio?: Ratio | undefined;
+    /** Equal fronts cut all alike; the left-over goes into the gaps. */
+    readonly alike: boolean;
+    /** No front less than what goes into its drawer asks for. */
+    readonly contentsFirst: boolean;
+    readonly order: 'down' | 'up';
+    /** Where the difference goes once fronts are fitted. */
+    readonly goes: 'fronts' | 'gaps' | 'last';
+    /** Fronts of a column out of one blank, grain running through. */
+    readonly fromBlank: boolean;
+    readonly trim?: Length | undefined;
+    readonly band?: Length | undefined;
+    readonly stocks: Partial<Readonly<Record<BankStock, string>>>;
+    /** Slides: long, high, room at each side, their centre up the box, the box over the lower edge of the front. */
+    readonly slideLong?: Length | undefined;
+    readonly slideHigh?: Length | undefined;
+    readonly clearance?: Length | undefined;
+    readonly centre?: Length | undefined;
+    readonly boxUp?: Length | undefined;
+    /** What a pair carries, pounds, by the maker's word. */
+    readonly rating?: Ratio | undefined;
+    /** Boxes. */
+    readonly boxDeep?: Length | undefined;
+    readonly lap?: Length | undefined;
+    readonly backDado?: Length | undefined;
+    readonly behind?: Length | undefined;
+    readonly grooveDeep?: Length | undefined;
+    readonly grooveUp?: Length | undefined;
+    readonly grooveFit?: Length | undefined;
+    readonly ease?: Length | undefined;
+    readonly play?: Length | undefined;
+    readonly bottomHow: 'captured' | 'slid-in';
+    readonly tailsHow: 'free' | 'template';
+    /** How many; 0: worked out from the height and the groove. */
+    readonly tails: number;
+    readonly halfPin?: Length | undefined;
+    readonly pin?: Length | undefined;
+    readonly slope?: Ratio | undefined;
+    readonly pitch?: Length | undefined;
+    /** Pulls on each front: none, one or two; between their screws, from the ends, down from the top edge. */
+    readonly pulls: number;
+    /** Screws that hold one front from inside its box. */
+    readonly frontScrews: number;
+    readonly centres?: Length | undefined;
+    readonly fromEnd?: Length | undefined;
+    readonly fromTop?: Length | undefined;
+    /** By number from the top, 1 the first. */
+    readonly fronts: Readonly<Record<number, Front>>;
+    /** By number from the left, 1 the first. */
+    readonly columns: Readonly<Record<number, Column>>;
+  };
 
 /** A bank before anything is said of it. @example newBank('b1').count // 4 */
 export const newBank = (id: string): Bank => ({

@@ -1,4 +1,14 @@
-import { add, equals, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
+import {
+  add,
+  equals,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  shortest,
+  subtract,
+  zero,
+} from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { frameOf } from '../carcass/frame';
 import type { Worked } from '../carcass/parts';
@@ -22,6 +32,8 @@ export type Opening = {
   readonly stand: 'bottom' | 'shelf';
   /** How far over the upper face of the bottom that lies; nothing on the bottom itself. */
   readonly standUp: Length;
+  /** Free over its upper edge, behind a frame: up to a fixed shelf or the top. */
+  readonly head?: Length | undefined;
   /** Face of the frame, or front edges of the case, to the inside of the back. */
   readonly deep: Sum;
   /** How much of case or frame a covering front can lie on. */
@@ -52,7 +64,7 @@ export type OpeningProblem =
   | { readonly code: 'no-floor' }
   | { readonly code: 'closed'; readonly by: Length };
 
-type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'standUp' | 'deep' | 'edges'>;
+type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'standUp' | 'head' | 'deep' | 'edges'>;
 
 /**
  * The opening of a column: as planned from the case or as said, then as measured where that is taken up.
@@ -137,6 +149,7 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
     high: next
       ? sumOf(plus('rail-to-rail', next.low), minus('rail-under', floor))
       : sumOf(plus('frame-opening-height', top, frame.middles), minus('rail-under', floor)),
+    head: headOver(sizes, bay, { top: add(frame.sill.value, top), rail: next?.thick }),
     ...standIn(sizes, bay, sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail-under', floor))),
     deep: sumOf(plus('frame', sizes.thick('frame')), plus('case-to-back', inner.value, inner)),
     edges: {
@@ -147,6 +160,17 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
       between: frame.pieces.middle,
     },
   };
+}
+
+/** What is free behind a frame over an opening: up to the next shelf or the top, no higher than a rail over it. */
+function headOver(
+  sizes: Sizes,
+  bay: number,
+  { top, rail }: { readonly top: Length; readonly rail: Length | undefined },
+): Length {
+  const shelf = across(sizes, bay, 'fixed').find(({ low }) => !less(low, top));
+  const free = longest(zero, subtract(shelf?.low ?? sizes.clearHeight.value, top));
+  return rail ? shortest(rail, free) : free;
 }
 
 /** In a frame sticks stand on the bottom of the case, or on the highest fixed shelf below the opening. */

@@ -1,7 +1,7 @@
 import type { Length } from '../../length/length';
 import { zero } from '../../length/length';
 import type { Rounded } from '../../length/round';
-import type { DrawerPlace, Thing } from '../carcass/part-name';
+import type { DrawerPlace, HungRole, Thing } from '../carcass/part-name';
 import { installId, placeOfBank } from './install-steps';
 import { type Operation, opId, type What } from './operation';
 import { setupOf } from './setup';
@@ -36,7 +36,13 @@ export type BankWork = {
   }[];
   readonly drawers: readonly DrawerWork[];
   /** By drawer, longest first. */
-  readonly sticks: readonly { readonly drawer: number; readonly length: Rounded }[];
+  readonly sticks: readonly {
+    readonly drawer: number;
+    readonly length: Rounded;
+    readonly as?: 'kicker';
+  }[];
+  /** What boxes hang on where that is no slide. */
+  readonly hung?: 'runner' | 'hangstrip' | undefined;
   /** Numbers of the fronts in the order they are fitted. */
   readonly fitOrder: readonly number[];
   /** By column: first hole from the end stop of the jig, and down; from both ends or from one. */
@@ -114,7 +120,7 @@ function untilHung(bank: BankWork, cuts: Cuts): readonly Operation[] {
       after: drawer.box.flatMap((part) => cuts.get(part) ?? []),
     }),
   );
-  const slides = slidesOf(bank);
+  const slides = slidesOf(bank, cuts);
   const hang = bank.drawers.map((drawer) =>
     step({
       bank,
@@ -122,14 +128,37 @@ function untilHung(bank: BankWork, cuts: Cuts): readonly Operation[] {
       copy: copyOf(drawer),
       on: { role: 'drawer', ...drawer.place },
       what: 'hang',
+      ...(bank.hung ? { which: { is: 'in-wood' } } : {}),
       after: [
         opId(`${bank.id}~bench`, 'boxup', copyOf(drawer)),
         ...slides.filter((s) => s.copy.startsWith(`${copyOf(drawer)}h`)).map((s) => s.id),
       ],
     }),
   );
-  return [...marksOf(bank), ...boxes, ...slides, ...hang];
+  return [...marksOf(bank), ...boxes, ...slides, ...hang, ...stopsOf(bank, cuts)];
 }
+
+/** Cuts of what a drawer hangs on. */
+const hungCuts = (bank: BankWork, drawer: DrawerWork, role: HungRole, cuts: Cuts): readonly string[] =>
+  cuts.get(`${bank.id}~${copyOf(drawer)}${role}`) ?? [];
+
+/** What runs in wood falls out where nothing stops it: its blocks go on as soon as it hangs. */
+const stopsOf = (bank: BankWork, cuts: Cuts): readonly Operation[] =>
+  bank.hung
+    ? bank.drawers.map((drawer) =>
+        step({
+          bank,
+          cut: 'stopblock',
+          copy: copyOf(drawer),
+          on: { role: 'drawer', ...drawer.place },
+          what: 'stop-block',
+          after: [
+            opId(`${bank.id}~bench`, 'hang', copyOf(drawer)),
+            ...hungCuts(bank, drawer, 'stopblock', cuts),
+          ],
+        }),
+      )
+    : [];
 
 function marksOf(bank: BankWork): readonly Operation[] {
   return bank.marks.map((mark) => ({
@@ -149,40 +178,51 @@ function marksOf(bank: BankWork): readonly Operation[] {
 }
 
 /** One stick, longest first: a length is finished when every column has both its slides on. */
-function slidesOf(bank: BankWork): readonly Operation[] {
+function slidesOf(bank: BankWork, cuts: Cuts): readonly Operation[] {
   const ready =
     bank.of === undefined ? [] : [opId(`${bank.of}~bench`, bank.framed ? 'frameon' : 'glueup', '1')];
   let before: readonly string[] = ready;
-  return bank.sticks.flatMap(({ drawer, length }) => {
-    const after = before;
-    const setup = setupOf({
-      machine: 'stick',
-      sets: 'stick-length',
-      figure: length,
-      on: { at: 'own', id: bank.id },
-    });
+  return bank.sticks.flatMap((stick) => {
     const own = bank.drawers
-      .filter((d) => d.no === drawer)
-      .flatMap((d) =>
-        (['left', 'right'] as const).map(
-          (hand): Operation => ({
-            ...step({
-              bank,
-              cut: 'slide',
-              copy: `${copyOf(d)}h${hand}`,
-              on: { role: 'slide', hand, ...d.place },
-              what: 'slide',
-              after,
-            }),
-            setup,
-            figure: length.value,
-            opening: bank.id,
-          }),
-        ),
+      .filter((d) => d.no === stick.drawer)
+      .flatMap((drawer) =>
+        (['left', 'right'] as const).map((hand) => onStick(bank, { stick, drawer, hand, cuts }, before)),
       );
     before = own.map((op) => op.id);
     return own;
   });
+}
+
+type OnStick = {
+  readonly stick: BankWork['sticks'][number];
+  readonly drawer: DrawerWork;
+  readonly hand: 'left' | 'right';
+  readonly cuts: Cuts;
+};
+
+/** A slide on its stick, or a runner, strip or kicker once it is cut. */
+function onStick(bank: BankWork, at: OnStick, before: readonly string[]): Operation {
+  const { stick, drawer, hand, cuts } = at;
+  const as = stick.as ?? bank.hung;
+  const { length } = stick;
+  return {
+    ...step({
+      bank,
+      cut: as ?? 'slide',
+      copy: `${copyOf(drawer)}h${hand}`,
+      on: { role: 'slide', hand, ...drawer.place, ...(as ? { as } : {}) },
+      what: as ? 'runner' : 'slide',
+      after: as ? [...before, ...hungCuts(bank, drawer, as, cuts)] : before,
+    }),
+    setup: setupOf({
+      machine: 'stick',
+      sets: 'stick-length',
+      figure: length,
+      on: { at: 'own', id: bank.id },
+    }),
+    figure: length.value,
+    opening: bank.id,
+  };
 }
 
 function fronts(bank: BankWork, cuts: Cuts): readonly Operation[] {

@@ -143,7 +143,7 @@ const isBase = ({ name }: Part): boolean => bases.includes(name.role);
 function stood(place: Place, of: Of, parts: readonly Part[], idsOf: IdsOf): readonly Operation[] {
   const on: Thing = { role: 'case', named: place.named };
   const at = stepsAt(place, on, parts);
-  const hung = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['hang']));
+  const hung = place.banks.flatMap((bank) => idsOf(`${bank}~bench`, ['hang', 'stop-block']));
   const base = parts.filter((p) => p.of === place.id && isBase(p)).flatMap(({ id }) => idsOf(id));
   const built = idsOf(`${place.id}~bench`, ['glue-up', 'frame-on']);
   const own = of.cases.some((c) => c.id === place.id);

@@ -147,6 +147,12 @@ export const fastened = (part: Part, { in: where }: FastenerRow): Placing =>
 export const alongFence = (part: Part, along: Side, which: Which): Placing =>
   offFence(faceOf(part, which), along);
 
+/** The other face of a side of a drawer. */
+export const outsideAlong = (along: Side, copy: CopyName | undefined): Placing => {
+  const inside = handed(copy);
+  return offFence({ named: 'outside', toward: inside && opposite(inside) }, along);
+};
+
 /** The same for a face that is not the one a part is grooved in. */
 export function offFence(looks: Looks, along: Side): Placing {
   const { far } = nearAndFar(looks, { lies: 'down', to: along, at: 'right' });

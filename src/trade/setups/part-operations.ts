@@ -18,7 +18,7 @@ import { dowelsOf } from './dowel-operations';
 import { endOf } from './end-operations';
 import { fastenersOf } from './fastener-operations';
 import { onJointMachine } from './joint-machine';
-import { alongFence, grooved, lapped, mitred, notched } from './lies';
+import { alongFence, grooved, lapped, mitred, notched, outsideAlong } from './lies';
 import { mitresOf } from './mitre-operations';
 import type { On } from './on';
 import { type Operation, opId } from './operation';
@@ -258,7 +258,9 @@ function alongOf(part: Part, piece: Piece, tape: Tape): readonly Operation[] {
       figure: figure.value,
       fits: groove.fits,
       width: groove.width,
-      placing: alongFence(part, groove.edge, { copy: piece.name.copy, ...(face ? { face } : {}) }),
+      placing: groove.outside
+        ? outsideAlong(groove.edge, piece.name.copy)
+        : alongFence(part, groove.edge, { copy: piece.name.copy, ...(face ? { face } : {}) }),
     };
   });
 }

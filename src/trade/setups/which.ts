@@ -61,5 +61,7 @@ export type Which =
   | { readonly is: 'no-drawers'; readonly trays: boolean }
   /** A back in grooves is put in as its case is glued up: which is the last part on, or that it slides in after. */
   | { readonly is: 'back-in'; readonly last: 'side' | 'back' }
+  /** A box that runs in wood, not on slides. */
+  | { readonly is: 'in-wood' }
   /** Holes for a pull, so far down as marked; from both ends or from one. */
   | { readonly is: 'holes'; readonly down: Rounded; readonly bothEnds: boolean };

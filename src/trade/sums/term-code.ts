@@ -155,7 +155,20 @@ export type PlainTerm =
   | 'front-lower-edge'
   | 'box-up'
   | 'slide-centre'
-  | 'half-slide';
+  | 'half-slide'
+  // what boxes hang on without slides
+  | 'side-plays'
+  | 'side-play'
+  | 'behind-box'
+  | 'run-high'
+  | 'strip-up'
+  | 'strip-play'
+  | 'groove-stop'
+  | 'strip-room'
+  | 'block-long'
+  | 'past-the-side'
+  | 'box-side'
+  | 'kick-room';
 
 /** A side of an opening, or its left and right together in one line. */
 export type SideOf = 'left' | 'right' | 'both';

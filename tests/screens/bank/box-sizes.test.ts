@@ -32,6 +32,7 @@ const thicks: Readonly<Record<BankStock, string>> = {
   boxFront: '5/8',
   boxBack: '15/32',
   boxBottom: '11/32',
+  runner: '3/4',
 };
 const at = { thick: (stock: BankStock) => l(thicks[stock]), shop: {}, tape: '1/16' } as const;
 

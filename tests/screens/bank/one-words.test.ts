@@ -3,12 +3,14 @@ import * as words from '../../../src/screens/bank/one-words';
 import { said } from '../said';
 
 test('the heading names the bank; without a name it is drawers', () => {
-  expect(words.heading('fit', 'Shells')).toBe('Fitting fronts, Shells');
-  expect(words.heading('marks', '')).toBe('Story stick, drawers');
+  expect(words.heading('fit', { name: 'Shells' })).toBe('Fitting fronts, Shells');
+  expect(words.heading('sticks', { name: 'Shells', hung: 'runners' })).toBe('Runners on sticks, Shells');
+  expect(words.heading('marks', { name: '' })).toBe('Story stick, drawers');
 });
 
 test('a slide is on by its side; other ticks say what they are', () => {
   expect(words.toTick('sticks', 'left')).toBe('Left slide is on');
+  expect(words.toTick('sticks', 'right', 'runner')).toBe('Right runner is on');
   expect(words.toTick('marks', 'Marked')).toBe('Marked');
 });
 

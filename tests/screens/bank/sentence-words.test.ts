@@ -22,10 +22,10 @@ const banks = (['inset', 'overlay'] as const).flatMap((fit) =>
       ),
     ),
   ),
-);
+).flatMap((b) => [b, { ...b, hung: 'runners' as const }, { ...b, hung: 'strips' as const }]);
 const pagesOf = (b: Bank): Readonly<Record<FormPage, readonly string[]>> => ({
   fronts: [words.opening(b), words.fronts(b), words.ends(b, false), words.blank],
-  boxes: [words.slides(), words.seat, words.pulls(b)],
+  boxes: [words.slides(b), words.seat(b), words.pulls(b)],
   wood: [words.wood(b), words.corner(b), words.joint(b), words.layout(b)],
 });
 const sentences = banks.flatMap((b) => formPages.flatMap((page) => pagesOf(b)[page]));
@@ -44,7 +44,7 @@ test('a page shows ten blanks at most before it is unfolded, of a covering bank 
     const most = b.fit === 'inset' ? 10 : 14;
     const shown = {
       fronts: [words.opening(b), words.fronts(b)],
-      boxes: [words.slides(), words.pulls(b)],
+      boxes: [words.slides(b), words.pulls(b)],
       wood: [words.wood(b), words.corner(b)],
     };
     for (const page of formPages) expect(shown[page].flatMap(blanksOf).length).toBeLessThanOrEqual(most);

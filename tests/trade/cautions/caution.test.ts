@@ -59,6 +59,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   test: 'of its machine',
   hand: 'of its machine',
   slide: 'of its machine',
+  runner: 'of its machine',
   pulls: 'of its machine',
   'dry-fit': 'dry-fit',
   'finish-inside': 'finish-inside',
@@ -67,6 +68,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   marks: 'marks',
   'box-up': 'box-up',
   hang: 'hang',
+  'stop-block': 'stop-block',
   'carry-in': 'carry-in',
   level: 'level',
   scribe: 'scribe',
@@ -146,7 +148,7 @@ describe('cautions', () => {
       'rip crosscut mitre stop fence router saw spacers index sliding tablerouter rabbet notch lap dovetail finger routertable ' +
         'stick jig press hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
-        'anchor check-again cure load label look-back scribe filler cleat ' +
+        'anchor check-again cure load label look-back scribe filler cleat stop-block ' +
         'sheet-cut stick-cut carry stack shims as-built old-finish plunge',
     );
   });

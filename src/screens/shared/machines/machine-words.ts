@@ -196,7 +196,7 @@ export const machineWords: Words = {
     part: 'router',
   },
   stick: {
-    held: (_, { figure }) => (figure ? 'case bottom to the lower edge of the slide' : ''),
+    held: (_, { figure }) => (figure ? 'case bottom to the lower edge of the slide or runner' : ''),
     caution: [
       'Hold a short stick with a block.',
       'Cut it from a long one. The offcut lies until the blade stands.',

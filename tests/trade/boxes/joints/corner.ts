@@ -1,5 +1,6 @@
 import { boxParts, frontParts } from '../../../../src/trade/boxes/bank-parts';
 import { drawersOf } from '../../../../src/trade/boxes/drawers';
+import { hungParts } from '../../../../src/trade/boxes/hung-parts';
 import { type Bank, type BankStock, newBank } from '../../../../src/trade/fronts/bank';
 import { frontsOf } from '../../../../src/trade/fronts/worked';
 import type { Operation } from '../../../../src/trade/setups/operation';
@@ -21,16 +22,26 @@ export const bank: Bank = {
   behind: l('1/2'),
   grooveFit: l('1/64'),
   count: 2,
-  stocks: { front: 'sheet', side: 'half', boxFront: 'sheet', boxBottom: 'quarter' },
+  stocks: { front: 'sheet', side: 'half', boxFront: 'sheet', boxBottom: 'quarter', runner: 'sheet' },
 };
 
-const thick = { front: '3/4', side: '1/2', boxFront: '3/4', boxBack: '1/2', boxBottom: '1/4' } as const;
+const thick = {
+  front: '3/4',
+  side: '1/2',
+  boxFront: '3/4',
+  boxBack: '1/2',
+  boxBottom: '1/4',
+  runner: '3/4',
+} as const;
 
-/** A side of stuff called thin is 15/32. */
+/** A side of stuff called thin is 15/32, of one called thick 5/8; strips in sides are 1/4. */
 const thickOf =
-  ({ stocks }: Bank) =>
-  (stock: BankStock) =>
-    l(stock === 'side' && stocks.side === 'thin' ? '15/32' : thick[stock]);
+  ({ stocks, hung }: Bank) =>
+  (stock: BankStock) => {
+    if (stock === 'runner' && hung === 'strips') return l('1/4');
+    if (stock === 'side' && stocks.side === 'thick') return l('5/8');
+    return l(stock === 'side' && stocks.side === 'thin' ? '15/32' : thick[stock]);
+  };
 
 /** The drawers of the bank with what is said besides. */
 export function drawersWith(more: Partial<Bank>) {
@@ -45,7 +56,7 @@ export function cutsWith(more: Partial<Bank>): ReadonlyMap<string, Operation> {
   if (!drawers.ok) throw new Error(drawers.error.map(({ code }) => code).join());
   const at = { tape: '1/32', thick: thickOf({ ...bank, ...more }), waits: [] } as const;
   const own = more.frontIs ? frontParts(drawers.value.fronts, { ...at, drawers: drawers.value }) : [];
-  const parts = [...own, ...boxParts(drawers.value, at)];
+  const parts = [...own, ...boxParts(drawers.value, at), ...hungParts(drawers.value, at)];
   const ops = operationsOf({ parts, cases: [], hand: [], recuts: () => ({}) }, { shop: {}, tape: '1/32' });
   return new Map(ops.map((op) => [op.id.replace('cut/b~c1d1', '').replaceAll('/', ' '), op]));
 }
