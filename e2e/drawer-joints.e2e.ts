@@ -89,6 +89,45 @@ test('a rabbeted front: its depth is asked, said wrong by how much, and its card
   await shot(page, 'rabbeted-front');
 });
 
+test('in wood instead of slides: what is asked and refused, the sticks, what stops a drawer, and nothing to buy', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await toWood(page);
+  await page.getByRole('button', { name: 'Boxes and slides' }).click();
+  await choose(page, /What the boxes run on/, 'strips in their sides');
+  await page.getByRole('button', { name: 'Next: wood and joints' }).click();
+  await expect(page.getByText('Say what the runners or strips are of, and how thick.')).toBeVisible();
+  await measured(page, 'runners or strips', '.25');
+  // a dado of 1/4 for the back in a side of 1/2 leaves the 1/4 a strip takes
+  await expect(page.getByText(/meets the dado for the back/)).toContainText('Strips under 1/4 thick');
+  await page.getByRole('button', { name: 'Boxes and slides' }).click();
+  await choose(page, /What the boxes run on/, 'wooden runners');
+  // two of 1/4 less a side of 1/2 and its play: 1/32 under nothing, 9/32 under the 1/4 that catches
+  await expect(page.getByText(/does not reach past the side of the box/)).toContainText('9/32 short');
+  await shot(page, 'on-runners');
+  await page.getByRole('button', { name: 'Next: wood and joints' }).click();
+  await measured(page, 'runners or strips', '.75');
+  await expect(page.locator('.problems')).toHaveCount(0);
+  await page.getByRole('button', { name: 'To the fronts' }).click();
+  await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();
+  await expect(page.getByRole('heading', { name: 'Sticks for the runners' })).toBeVisible();
+  // inside 16 3/4 − 1/2 − 1/2 − 1/2 = 15 1/4, less 1/16, a block of 3 and 3/4; from the face 3/4 + 1/2 + 1/16
+  const stops = page.getByText(/a block on each runner over it/);
+  await expect(stops).toContainText('1 5/16 behind the face');
+  await expect(stops).toContainText('turned up 15/16 over its top edge. It comes out 11 7/16.');
+  await expect(page.getByRole('img', { name: /One side from the front/ })).toBeVisible();
+  await stops.scrollIntoViewIfNeeded();
+  await shot(page, 'runners-and-stops');
+  await page.getByRole('button', { name: 'Set runners one at a time' }).click();
+  await expect(page.getByText(/rest the runner on it, one at each side/)).toBeVisible();
+  await page.goto('./#/cuts');
+  await expect(page.getByText(/Stop the drawers/).first()).toBeAttached();
+  await page.goto('./#/buy');
+  await expect(page.getByText(/how long the slides are/)).toHaveCount(0);
+  await expect(page.getByText(/pair/)).toHaveCount(0);
+});
+
 test('dowels: front and back butted, where the holes go from the top edge, how deep, and on the list to buy', async ({
   page,
 }) => {

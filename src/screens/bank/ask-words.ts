@@ -95,8 +95,12 @@ export const choices = {
   kickers: {
     title: 'What keeps a box from tipping',
     choices: [
-      { value: 'none', label: 'no kickers', hint: 'its front drops as it comes out' },
-      { value: 'over', label: 'kickers', hint: 'strips over its sides; the runners above, where near' },
+      { value: 'none', label: 'nothing over the boxes', hint: 'its front drops as it comes out' },
+      {
+        value: 'over',
+        label: 'kickers over the boxes',
+        hint: 'strips over its sides; the runners above, where near',
+      },
     ],
   },
   frontAt: {

@@ -25,16 +25,11 @@ function pageOf(problem: DrawersProblem): FormPage {
     case 'inside-depth-gone':
     case 'hung-not-positive':
     case 'hung-negative':
-    case 'runner-thin':
-    case 'strip-through':
-    case 'strip-in-dado':
     case 'strip-meets-bottom':
     case 'strip-off':
     case 'stop-short':
     case 'stop-shut':
       return 'boxes';
-    case 'missing-stock':
-      return problem.stock === 'runner' ? 'boxes' : 'wood';
     case 'not-positive':
       return problem.field === 'depth' || problem.field === 'clearance' ? 'boxes' : 'wood';
     default:

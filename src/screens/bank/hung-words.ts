@@ -1,4 +1,4 @@
-import type { Length } from '../../length/length';
+import { isZero, type Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { DrawersProblem } from '../../trade/boxes/drawers';
 import type { HungError, HungWarning } from '../../trade/boxes/hung-faults';
@@ -33,6 +33,9 @@ type Wrong = HungError & { readonly drawer: number };
 
 export const isHungError = (problem: DrawersProblem): problem is Wrong => codes.includes(problem.code);
 
+/** How far past what it may not reach; nothing where it just reaches it. */
+const past = (by: Length): string => (isZero(by) ? '' : `, ${w(by)} past`);
+
 /** Why boxes cannot run in wood so, by how much and what would fit. */
 export function hungErrorText(problem: Wrong): string {
   const { drawer } = problem;
@@ -44,9 +47,9 @@ export function hungErrorText(problem: Wrong): string {
     case 'runner-thin':
       return `The runners are ${w(problem.by)} too thin: a box would drop between them. At least ${w(problem.least)} thick, or less play.`;
     case 'strip-through':
-      return `A groove for these strips goes through the sides, ${w(problem.by)} past them or right to the face. Strips ${w(problem.most)} thick would fit.`;
+      return `A groove for these strips goes through the sides${past(problem.by)}. Strips ${w(problem.most)} thick would fit.`;
     case 'strip-in-dado':
-      return `A groove for these strips runs ${w(problem.by)} into the dado for the back, or right to it. Strips under ${w(problem.most)} thick, or a shallower dado.`;
+      return `A groove for these strips meets the dado for the back${past(problem.by)}. Strips under ${w(problem.most)} thick would fit, or a shallower dado.`;
     case 'strip-meets-bottom':
       return `Drawer ${drawer}: the groove for the strip runs into that for the bottom. ${w(problem.by)} higher clears it: ${w(problem.least)} up.`;
     case 'strip-off':
@@ -113,8 +116,10 @@ type Stops = {
 };
 
 /** What keeps a drawer from falling out. */
-export const stops = (drawer: string, { on, begins, rise, out }: Stops): string =>
-  `${drawer}: a block on each ${ons[on]}, ${w(begins)} behind the face; two on the inside of its back, each on one screw, turned up ${w(rise)} over its top edge. It comes out ${w(out)}.`;
+export const ofDrawers = (drawers: readonly string[], says: string): string =>
+  `${drawers.join('; ')}: ${says}`;
+export const stops = ({ on, begins, rise, out }: Stops): string =>
+  `a block on each ${ons[on]}, ${w(begins)} behind the face; two on the inside of its back, each on one screw, turned up ${w(rise)} over its top edge. It comes out ${w(out)}.`;
 export const stopHow =
   'Hang the drawer with its blocks lying down, then reach in and turn them up. Turn them down to take it out.';
 export const stopsTitle = 'Stop blocks';

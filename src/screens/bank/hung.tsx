@@ -40,13 +40,9 @@ export function HungIn({ bench, found, worked, tape }: HungProps) {
       </p>
       <Screwed {...{ bench, found, at }} />
       <h2 class="sec pad-x">{words.stopsTitle}</h2>
-      {worked.drawers.map((drawer) => (
-        <p key={`${drawer.column}~${drawer.no}`} class="note pad-x">
-          {drawer.hung &&
-            words.stops(partWord({ role: 'drawer', ...drawer.place }), {
-              ...drawer.hung.stop,
-              begins: add(faceOf(worked, drawer), drawer.hung.stop.begins),
-            })}
+      {stopLines(worked).map((line) => (
+        <p key={line} class="note pad-x">
+          {line}
         </p>
       ))}
       <p class="note pad-x">{words.stopHow}</p>
@@ -55,6 +51,19 @@ export function HungIn({ bench, found, worked, tape }: HungProps) {
 }
 
 const sumOf = (...all: readonly Length[]): Length => all.reduce(add, zero);
+
+/** What stops each drawer; drawers that are stopped alike stand in one line. */
+function stopLines(worked: WorkedDrawers): readonly string[] {
+  const named = new Map<string, string[]>();
+  for (const drawer of worked.drawers) {
+    if (!drawer.hung) continue;
+    const { stop } = drawer.hung;
+    const says = words.stops({ ...stop, begins: add(faceOf(worked, drawer), stop.begins) });
+    const name = partWord({ role: 'drawer', ...drawer.place });
+    named.set(says, [...(named.get(says) ?? []), name]);
+  }
+  return [...named].map(([says, drawers]) => words.ofDrawers(drawers, says));
+}
 
 /** How far behind the face of case or frame the front of a box stands. */
 const faceOf = ({ slides }: WorkedDrawers, { own, plan }: Drawer): Length =>

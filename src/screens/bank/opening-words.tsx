@@ -24,7 +24,7 @@ export const seeChange = 'See what this would change';
 export const outOfSquare = (by: Length): string =>
   `Out of square by ${w(by)}: heights are worked out from the lower side.`;
 export const notParallel = (by: Length): string =>
-  `Front and back differ by ${w(by)}: pack the slides parallel before you trust a box. Boxes are made to the narrower.`;
+  `Front and back differ by ${w(by)}: pack what the boxes run on parallel before you trust a box. Boxes are made to the narrower.`;
 
 export const inUse = 'in use';
 /** What the opening comes to by reckoning, wide by high. */

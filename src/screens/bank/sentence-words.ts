@@ -108,10 +108,9 @@ export const sharedOut = 'Heights shared out';
 /** What boxes run on. */
 export function slides({ hung }: Bank): string {
   const rest = '{sidePlay} free at each side and {backRoom} behind. Boxes {boxDeep} deep.';
-  if (hung === 'runners')
-    return `Boxes run on {hung} of {of runner}, {runHigh} high, with {kickers}; ${rest}`;
+  if (hung === 'runners') return `Boxes run on {hung}, {runHigh} high, with {kickers}; ${rest}`;
   return hung === 'strips'
-    ? `Boxes run on {hung} of {of runner}, {runHigh} high; the grooves {stripUp} up the box and {stripPlay} wider, ${rest}`
+    ? `Boxes run on {hung}, {runHigh} high; the grooves {stripUp} up the box, ${rest}`
     : `Boxes run on {hung}. ${onSlides()}`;
 }
 
@@ -121,7 +120,7 @@ const onSlides = (): string =>
 /** Where a box stands behind its front, and what is free over it. */
 export const seat = ({ hung }: Bank): string =>
   hung
-    ? 'The box starts {boxUp} above the lower edge of its front, with {play} of air over it and {kickRoom} under what lies over it.'
+    ? `The box starts {boxUp} above the lower edge of its front, with {play} of air over it and {kickRoom} under what lies over it.${hung === 'strips' ? ' Its grooves are {stripPlay} wider than the strips.' : ''}`
     : 'The middle of the slide sits {centre} up the box. The box starts {boxUp} above the lower edge of its front, with {play} of air over it.';
 
 /** Screws, where a front is fixed to its box. */
@@ -135,8 +134,10 @@ export const pulls = (bank: Bank): string => held(bank) + pullsOf(bank.pulls);
 const pullsOf = (count: number): string =>
   `{pulls} ${wordFor(count, 'pull', 'pulls')} a front${count > 0 ? ', screws {centres} apart, {fromTop} down' : ''}${count > 1 ? ', {fromEnd} in from each end' : ''}.`;
 
+const runnersOf = { runners: 'Runners', strips: 'Strips' } as const;
+
 export const wood = (bank: Bank): string =>
-  `Fronts of {of front}, {frontIs}. Box sides of {of side}, ${isOwnFront(bank) ? '' : 'box fronts of {of boxFront}, '}backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.`;
+  `Fronts of {of front}, {frontIs}. Box sides of {of side}, ${isOwnFront(bank) ? '' : 'box fronts of {of boxFront}, '}backs of {of boxBack}, bottoms of {of boxBottom}, {bottomHow}.${bank.hung ? ` ${runnersOf[bank.hung]} of {of runner}.` : ''}`;
 
 /** How box front and sides are joined, and what that wants first. */
 export const corner = ({ boxJoint, ...bank }: Bank): string =>

@@ -143,7 +143,7 @@ export function caseWarningText(warning: CaseWarning, c: Case): string {
     case 'top-in-opening':
       return `The top of the case hangs ${w(warning.by)} into the frame opening: boxes of drawers pass under it. A top rail ${w(warning.least)} wide covers it.`;
     case 'packing':
-      return `Slides in bay ${warning.bay} want packing behind the frame: ${packed(warning.left)} at the left, ${packed(warning.right)} at the right.`;
+      return `Slides or runners in bay ${warning.bay} want packing behind the frame: ${packed(warning.left)} at the left, ${packed(warning.right)} at the right.`;
     case 'cleat-proud': {
       const sunk = warning.by.s < 0n;
       const how = `${sunk ? 'lies sunk' : 'stands proud'} by ${w(absolute(warning.by))}`;

@@ -53,8 +53,8 @@ describe('what is worth a look', () => {
   test('packing and sill are told where drawers stand, and in that bay alone', () => {
     expect(texts(framedCase)).not.toMatch(/packing|drawer heights/);
     const bank = { ...newBank('b'), of: 'c1', bay: 2 };
-    expect(texts(framedCase, bank)).toContain('Slides in bay 2 want packing');
-    expect(texts(framedCase, bank)).not.toContain('Slides in bay 1');
+    expect(texts(framedCase, bank)).toContain('Slides or runners in bay 2 want packing');
+    expect(texts(framedCase, bank)).not.toContain('Slides or runners in bay 1');
     expect(texts(framedCase, { ...bank, of: 'another' })).not.toContain('packing');
   });
 
