@@ -98,7 +98,7 @@ test('in wood instead of slides: what is asked and refused, the sticks, what sto
   await choose(page, /What the boxes run on/, 'strips in their sides');
   await page.getByRole('button', { name: 'Next: wood and joints' }).click();
   await expect(page.getByText('Say what the runners or strips are of, and how thick.')).toBeVisible();
-  await measured(page, 'runners or strips', '.25');
+  await choose(page, /What the runners or strips are of/, 'Sheet C');
   // a dado of 1/4 for the back in a side of 1/2 leaves the 1/4 a strip takes
   await expect(page.getByText(/meets the dado for the back/)).toContainText('Strips under 1/4 thick');
   await page.getByRole('button', { name: 'Boxes and slides' }).click();
@@ -107,7 +107,7 @@ test('in wood instead of slides: what is asked and refused, the sticks, what sto
   await expect(page.getByText(/does not reach past the side of the box/)).toContainText('9/32 short');
   await shot(page, 'on-runners');
   await page.getByRole('button', { name: 'Next: wood and joints' }).click();
-  await measured(page, 'runners or strips', '.75');
+  await choose(page, /What the runners or strips are of/, 'Sheet A');
   await expect(page.locator('.problems')).toHaveCount(0);
   await page.getByRole('button', { name: 'To the fronts' }).click();
   await page.getByRole('button', { name: 'Boxes, slides, pulls' }).click();

@@ -57,17 +57,17 @@ describe('bytes of the built app', () => {
     expect(sum(needed.filter((file) => !firstScripts().includes(file)))).toBeLessThanOrEqual(10 * 1024);
   });
 
-  test('the page of the job brings at most 22.9 KB gzip more', () => {
+  test('the page of the job brings at most 23.0 KB gzip more', () => {
     const home = readdirSync(path.join(dist, 'assets')).find((name) => /^home-.*\.js$/.test(name)) ?? '';
     const first = firstScripts();
     const more = withImports(`assets/${home}`).filter((file) => !first.includes(file));
-    expect(sum(more)).toBeLessThanOrEqual(22.9 * 1024);
+    expect(sum(more)).toBeLessThanOrEqual(23 * 1024);
   });
 
-  test('everything kept on the phone is at most 1,671 KB, and is everything', () => {
+  test('everything kept on the phone is at most 1,679 KB, and is everything', () => {
     const files = precached();
     const bytes = files.reduce((sum, file) => sum + statSync(path.join(dist, file)).size, 0);
-    expect(bytes).toBeLessThanOrEqual(1671 * 1024);
+    expect(bytes).toBeLessThanOrEqual(1679 * 1024);
     for (const asset of readdirSync(path.join(dist, 'assets'))) {
       if (!asset.endsWith('.map')) expect(files).toContain(`assets/${asset}`);
     }
