@@ -66,10 +66,7 @@ export const carriesAt = ({ how, high, groove }: Hung): Length =>
   groove && how === 'strips' ? subtract(add(groove.up, groove.wide), high) : subtract(zero, high);
 
 /** What lies over a box of a bank: how high it is, and the air it wants, of which `head` may lie behind a frame. */
-function takenOver(
-  hung: Hung,
-  { top, play }: { readonly top: boolean; readonly play: Length },
-): Length {
+function takenOver(hung: Hung, { top, play }: { readonly top: boolean; readonly play: Length }): Length {
   const { how, high, thick, room, kickers } = hung;
   // a runner of the box above, which is the kicker where one is asked for; else a block lies flat over the box
   if (how === 'runners' && !top) return add(high, kickers ? room : play);
