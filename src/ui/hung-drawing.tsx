@@ -1,4 +1,4 @@
-import './tail-drawing.css';
+import './side-end.css';
 
 /** One side of a drawer and its wall from the front, in plain numbers, for pictures. Heights from its lower edge. */
 type HungProps = {
