@@ -37,7 +37,7 @@ export function AtPlace({ bench, job, place }: AtPlaceProps) {
     );
   return (
     <>
-      <Noted bench={bench} place={place} />
+      <Noted bench={bench} place={place} pictured />
       {pictures && <Taking bench={bench} pictures={pictures} of={code} />}
       {all.length === 0 && <p class="pad-x empty-line">{words.none}</p>}
       <ul class="pad-x picturegrid">

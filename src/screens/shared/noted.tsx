@@ -9,9 +9,13 @@ import './noted.css';
 
 type NotedBench = Pick<Bench, 'job' | 'plan' | 'act' | 'go'>;
 type NotedProps = { readonly bench: NotedBench; readonly place: NotedPlace };
+type BesideProps = NotedProps & {
+  /** Its pictures stand below it: there is no way to them. */
+  readonly pictured?: true;
+};
 
 /** What is said at a place beside its figures: its note, which opens to be written, and the way to its pictures. */
-export function Noted({ bench, place }: NotedProps) {
+export function Noted({ bench, place, pictured }: BesideProps) {
   const [open, setOpen] = useState(false);
   const job = bench.job.value;
   if (!job) return null;
@@ -23,7 +27,7 @@ export function Noted({ bench, place }: NotedProps) {
         <span>{words.note}</span>
         <span class="muted noted-text">{note || words.noNote}</span>
       </button>
-      <PicturesButton bench={bench} place={place} />
+      {!pictured && <PicturesButton bench={bench} place={place} />}
       {open && (
         <TextDock
           title={words.noteTitle(name)}
