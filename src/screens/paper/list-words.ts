@@ -69,4 +69,7 @@ export const notLaid = ({ name }: PoolView, n: number): string =>
   `${name}: ${sheet.pieceCount(n)} on no sheet yet and on no page.`;
 export const sheetsDone = (n: number): string =>
   n === 1 ? 'One sheet is cut and left out.' : `${n} sheets are cut and left out.`;
+/** @example oneSetting('2A', '2B') */
+export const oneSetting = (one: string, other: string): string =>
+  `Cuts of one number, as ${one} and ${other}, are made at one setting.`;
 export const cutsOnly = 'Cuts too close to be numbered in the drawing stand in the list.';

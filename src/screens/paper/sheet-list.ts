@@ -115,6 +115,8 @@ function* blocksOf(print: SheetPrint, at: SheetAt): Generator<Block> {
   yield* drawnBlocks(print, at, say);
   if (steps.length === 0) return;
   yield { ...say(cutsInOrder, 3.6), head: true };
+  const [one, other] = [...at.codes.values()].filter((code) => /\D/.test(code));
+  if (one && other) yield { ...say(words.oneSetting(one, other)), head: true };
   for (const step of steps) yield cutRow(print, at, step);
 }
 

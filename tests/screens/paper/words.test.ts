@@ -55,6 +55,7 @@ describe('ticked in', () => {
   });
   test('of a sheet, by its name and its signs', () => {
     expect(tickIn.sheetAct('Sheet 1, birch', 1)).toBe('Sheet 1, birch off the paper: 1 box');
+    expect(lists.oneSetting('3A', '3B')).toBe('Cuts of one number, as 3A and 3B, are made at one setting.');
     expect(tickIn.cutFirst('3B')).toBe('Blocked: cut 3B comes first');
     expect(tickIn.compareSheet('K7')).toContain('stands K7.');
   });
