@@ -191,7 +191,7 @@ test('the cut list by part and the sheets of the sample say what its own pages s
     .allInnerTexts();
   await toPrint(page, 'Sheets with their cuts');
   const sheets = everyPage(await madePdf(page));
-  const own = sheets.find((one) => one.includes(title)) ?? '';
+  const own = sheets.filter((one) => one.includes(title)).join('\n'); // it may go on over the page
   for (const cut of cuts) expect(own).toContain(cut);
 
   // a page of a sheet comes back by the codes of its boxes, each cut after the one it is a part of, or whole as one act
@@ -248,4 +248,31 @@ test('labels say what the app says, and lie on the sheet as the size and gaps sa
   wanted.forEach((x, k) => {
     expect(Math.abs((lines[k] ?? 0) - x)).toBeLessThan(0.1);
   });
+
+  // a print that took longer than the share sheet waits after a tap is handed out by another
+  await page.evaluate(() => {
+    const active = { isActive: false };
+    const given: string[] = [];
+    Object.assign(window, { given, active });
+    Object.defineProperty(navigator, 'userActivation', { value: active });
+    Object.defineProperty(navigator, 'canShare', { value: () => true });
+    Object.defineProperty(navigator, 'share', {
+      value: async ({ files: [file] }: { files: File[] }) => {
+        if (!active.isActive) throw new DOMException('no tap', 'NotAllowedError');
+        given.push(`${file?.name} ${file?.type} ${(await file?.text())?.slice(0, 5)}`);
+      },
+    });
+  });
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Make the PDF' }).click();
+  await expect(page.getByText('It is written.')).toBeVisible();
+  await page.evaluate(() =>
+    Object.assign((window as unknown as { active: object }).active, { isActive: true }),
+  );
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Hand the PDF out' }).click();
+  await expect(page.getByText('Shared.')).toBeVisible();
+  expect(await page.evaluate(() => (window as unknown as { given: string[] }).given)).toEqual([
+    'Mineral and shell cabinet, labels on paper.pdf application/pdf %PDF-',
+  ]);
 });

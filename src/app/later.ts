@@ -14,5 +14,6 @@ export { allHere } from './all-here';
 export { copiesOf } from './copies';
 export { LaterScreen } from './later-screens';
 export { startUpdate } from './offline';
-export { shareFile, sharePdf } from './share';
+export { shareFile } from './share';
+export { sharePdf } from './share-pdf';
 export { Trouble } from './trouble';

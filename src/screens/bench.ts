@@ -84,7 +84,8 @@ export type ThisPhone = {
   readonly startUpdate: () => Promise<UpdateHeld | undefined>;
   readonly home: Home;
   readonly share: (name: string, text: string) => Promise<'shared' | 'saved' | 'left'>;
-  readonly sharePdf: (name: string, pdf: Blob) => Promise<'shared' | 'saved' | 'left'>;
+  /** `late`: the share sheet wants another tap. */
+  readonly sharePdf: (name: string, pdf: Blob) => Promise<'shared' | 'saved' | 'left' | 'late'>;
   /** A newer page has what is kept here: this one only shows. */
   readonly readOnly: ReadonlySignal<boolean>;
 };
