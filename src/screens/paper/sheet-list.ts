@@ -23,6 +23,7 @@ import {
   useWords,
 } from '../shared/sheet-words';
 import * as words from './list-words';
+import { how } from './setup-sheet-words';
 import { tickRow } from './tick-row';
 
 type SheetPrint = {
@@ -116,7 +117,8 @@ function* blocksOf(print: SheetPrint, at: SheetAt): Generator<Block> {
   if (steps.length === 0) return;
   yield { ...say(cutsInOrder, 3.6), head: true };
   const [one, other] = [...at.codes.values()].filter((code) => /\D/.test(code));
-  if (one && other) yield { ...say(words.oneSetting(one, other)), head: true };
+  const alike = one && other ? ` ${words.oneSetting(one, other)}` : '';
+  yield { ...say(`${how}${alike}`), head: true };
   for (const step of steps) yield cutRow(print, at, step);
 }
 

@@ -32,6 +32,8 @@ describe.each([
     expect(pages.length).toBeGreaterThanOrEqual(sheets.length);
     expect(all).toContain('Left side, ');
     expect(all).toMatch(/\n1[A-Z]?\n(Rip|Trim|Crosscut), /);
+    // what the boxes are for stands over them
+    expect(all.replaceAll('\n', ' ')).toContain('takes it back by number and letter.');
     // beside the name stand its two signs, and every box has a code no other of the sheet has
     for (const { sheet, check, steps, codes } of sheetCodes(plan, found)) {
       expect(all).toContain(`${sheetName(sheet, found.stocks.get(sheet.stock), plan.job.tape)}\n${check}\n`);
