@@ -22,7 +22,7 @@ export function Noted({ bench, place, pictured }: BesideProps) {
   const note = noteOf(job, place);
   const name = words.placeWord(place, bench.plan.value);
   return (
-    <div class="noted">
+    <div class={pictured ? 'noted whole' : 'noted'}>
       <button type="button" class="nextset" onClick={() => setOpen(true)}>
         <span>{words.note}</span>
         <span class="muted noted-text">{note || words.noNote}</span>
