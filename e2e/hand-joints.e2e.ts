@@ -21,4 +21,18 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   ).toBeVisible();
   await shot(page, 'hand-joints');
   await expect(page.getByText('groove added by hand', { exact: true })).toBeVisible();
+  // the back of a drawer has a bottom and a top edge: set like the grooves of its sides, it is cut with them
+  await page.goto('./#/part/drawers~c1d1boxback');
+  await page.getByRole('button', { name: 'A rabbet, groove, notch or lap' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A groove');
+  await typeInto(page, 'Joint 1: how far from there', '13/32');
+  await typeInto(page, 'Joint 1: how wide', '11/32');
+  await typeInto(page, 'Joint 1: how deep', '3/16');
+  await expect(
+    page.getByText('Groove added by hand: 13/32 from the bottom edge, 11/32 wide, 3/16 deep.'),
+  ).toBeVisible();
+  await page.goto('./#/cuts');
+  await expect(
+    page.locator('main .cutrow').filter({ hasText: 'inside down, bottom edge on fence' }).first(),
+  ).toContainText('Drawer 1, back left leads');
 });

@@ -103,6 +103,20 @@ test('grooves are put on a router table the shop added: one name and one figure 
   await makeReady(page);
   await expect(page.locator('.mstrip')).toContainText('Bench with the router');
   await expect(page.locator('main, .saw').first()).toContainText('Never between fence and bit');
+  // a groove along an edge goes there by a tap: the same figure, 13/32 up, now from fence to bit
+  await page.goto('./#/cuts');
+  await page.locator('main .cutrow').filter({ hasText: 'bottom edge on fence' }).first().click();
+  await makeReady(page);
+  await expect(standing(page)).toHaveText('13/32 inches');
+  await page.getByRole('button', { name: 'On another machine' }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Bench with the router/ })
+    .click();
+  await makeReady(page);
+  await expect(page.locator('.mstrip')).toContainText('Bench with the router');
+  await expect(page.locator('main')).toContainText('Fence to the bit at');
+  await expect(standing(page)).toHaveText('13/32 inches');
 });
 
 test('a plunge saw rips with its guide on the line, and the sheets are laid out by its kerf', async ({

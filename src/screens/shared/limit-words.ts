@@ -65,6 +65,7 @@ const plungeShort = (field: ShopField, by: string): string =>
 function lackWords(lack: Lack, { tool, own }: Pick<Way, 'tool' | 'own'>, tape: Tape): string {
   switch (lack.code) {
     case 'short':
+      if (lack.onEdge) return `the piece, stood on edge, is ${at(lack.by, tape)} too high`;
       if (tool === 'plunge') return plungeShort(lack.field, at(lack.by, tape));
       if (tool === 'table' && lack.field === 'capacity') return `the fence is ${at(lack.by, tape)} short`;
       return ((own && ownShort[lack.field]) ?? short[lack.field])?.(at(lack.by, tape)) ?? '';

@@ -23,6 +23,8 @@ export type Need =
       /** The part along which it is laid out, and across: what lies along a fence. */
       readonly length?: Length | undefined;
       readonly across?: Length | undefined;
+      /** How high it stands where it is cut on edge. */
+      readonly stands?: Length | undefined;
       /** What the fence scale reads over the distance from teeth to work: a block, a stack that grows. */
       readonly rides?: Length | undefined;
     }
@@ -42,7 +44,7 @@ export type Reach = Shop & { readonly arbor?: Length | undefined };
 /** What a machine lacks for a cut, by how much. Inches. */
 export type Lack =
   /** A figure of the shop is less than the cut wants. */
-  | { readonly code: 'short'; readonly field: ShopField; readonly by: Length }
+  | { readonly code: 'short'; readonly field: ShopField; readonly by: Length; readonly onEdge?: true }
   | { readonly code: 'cutter-too-wide'; readonly by: Length }
   /** Stopped at both ends in one pass, it wants a bit as wide as it is. */
   | { readonly code: 'cutter-too-narrow'; readonly by: Length }
@@ -188,11 +190,18 @@ function offOneEdge(need: GrooveNeed, { tool, shop }: At): Own {
 }
 
 /** From shoulder to shoulder off the stop of a sled, or of a sliding saw where its arbor takes a stack. */
-function offStop({ near, depth, across }: GrooveNeed, { tool, shop }: Pick<At, 'tool' | 'shop'>): Found {
+function offStop(
+  { near, depth, across, stands }: GrooveNeed,
+  { tool, shop }: Pick<At, 'tool' | 'shop'>,
+): Found {
   const above = tool === 'sliding';
   const [cross, stop, height] = above ? ofSliding : ofSled;
   const bare: Found = above && !shop.slidingStack ? { lacks: [{ code: 'no-stack' }], asks: [] } : none;
-  return all([within(shop, cross, across), within(shop, stop, near), within(shop, height, depth), bare]);
+  const fits = all([within(shop, cross, across), within(shop, stop, near), bare]);
+  if (!above || !stands) return all([fits, within(shop, height, depth)]);
+  // what cuts comes down on the edge that is up
+  const high = within(shop, height, stands);
+  return all([fits, { ...high, lacks: high.lacks.map((lack) => ({ ...lack, onEdge: true })) }]);
 }
 
 const ofSled = ['sledCross', 'stopReach', 'tableHeight'] as const;

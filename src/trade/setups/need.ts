@@ -71,11 +71,11 @@ function edgeNeed(op: Operation, { length, width }: Size): Need | undefined {
   return { cut: isThrough(op) ? 'along' : 'stopped', near: figure, width: wide, depth, ...lies };
 }
 
-/** A notch is cut in parts stood on edge, clamped as one: how wide they are puts no limit to it. */
+/** A notch is cut in parts stood on edge, clamped as one: how wide they are limits what comes from above alone. */
 function shoulderNeed({ what, figure, setup }: Operation, { length, width }: Size): Need | undefined {
   const { cutter, height: depth } = setup;
   if (!cutter) return undefined;
-  const across = what === 'lap' ? { across: width } : {};
+  const across = what === 'lap' ? { across: width } : { stands: width };
   return { cut: 'shoulder', near: figure, width: cutter, depth, length, ...across };
 }
 

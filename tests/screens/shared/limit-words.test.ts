@@ -23,6 +23,12 @@ describe('what a machine cannot take, in words', () => {
       'The piece is 2 too wide for the sled; the stop of the sled is 34 1/2 short.',
     );
     expect(lacksText(lacksOf({ ...rip, width: l('20') }, 'fence', shop), '1/32')).toBe('');
+    // 17 1/2 stood under 4 1/2
+    const notch: Need = { cut: 'shoulder', near: l('20'), width: l('3'), depth: l('2'), stands: l('17 1/2') };
+    const slides = { slidingStop: l('48'), slidingHeight: l('4 1/2'), slidingStack: l('3/4') };
+    expect(lacksText(lacksOf(notch, 'sliding', slides), '1/32')).toBe(
+      'The piece, stood on edge, is 13 too high.',
+    );
   });
 
   test('what is not measured is asked once', () =>

@@ -116,6 +116,7 @@ describe('what joints want of a machine', () => {
       width: l('3'),
       depth: l('2 1/4'),
       length: l('64 1/4'),
+      stands: l('17 1/2'),
     });
     expect(need('bore')).toEqual({ cut: 'bore', off: l('15 1/2'), dia: l('1/4'), depth: l('3/8') });
   });
@@ -163,12 +164,12 @@ describe('by how much a machine is short of a joint', () => {
     expect(lacking('lap', short, all)).toEqual([
       'slidingCross 5 1/2',
       'slidingStop 8',
-      'slidingHeight 1/8',
       '', // no stack
+      'slidingHeight 1/8',
     ]);
     expect(lacking('lap', sliding, all)).toEqual([]);
-    // a notch stands on edge: nothing lies across; 2 1/4 − 1/4
-    expect(lacking('notch', short, all)).toEqual(['slidingHeight 2', '']);
+    // a notch stands on edge: nothing lies across, and 17 1/2 stand under it
+    expect(lacking('notch', short, all)).toEqual(['', 'slidingHeight 17 1/4']);
   });
 
   test('a hole 1/4 wide, 3/8 deep, 15 1/2 in: throat, stroke and chuck each by how much', () => {
