@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, fillBlank, makeReady, pastBounce, shot } from './app';
+import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typeInto } from './app';
 import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
@@ -60,7 +60,7 @@ test('a case butted together, its top over the sides, to its cut cards', async (
   await expect(page.locator('main')).not.toContainText(/[Rr]abbet|[Dd]ado/);
 });
 
-test('butted joints held by dowels: from the case to their holes in Cuts, on the part and on the list To buy', async ({
+test('butted joints held by dowels, biscuits or slant screws: from the case to Cuts, on the part and on the list To buy', async ({
   page,
 }) => {
   await stand(page);
@@ -68,15 +68,13 @@ test('butted joints held by dowels: from the case to their holes in Cuts, on the
   await choose(page, /How fixed shelves meet their walls/, 'butted');
   const holds = page.getByRole('link', { name: /What holds the butted joints/ });
   await holds.click();
-  await page
-    .getByRole('group', { name: 'Bottom and sides' })
-    .getByRole('button', { name: 'by dowels' })
-    .click();
-  await pastBounce(page);
-  await page
-    .getByRole('group', { name: 'Fixed shelves and their walls' })
-    .getByRole('button', { name: 'by dowels' })
-    .click();
+  const screws = page.url();
+  const hold = async (what: string, by: string) => {
+    await page.getByRole('group', { name: what }).getByRole('button', { name: by }).click();
+    await pastBounce(page);
+  };
+  await hold('Bottom and sides', 'by dowels');
+  await hold('Fixed shelves and their walls', 'by dowels');
   // a third of 3/4 is 1/4, half 3/8: 3/8 goes; (12 - 2 1/2) / 6 goes up to 2 spaces: 3 in each of 2 joints, twice
   await expect(page.getByText('6 in all go on the list To buy.')).toHaveCount(2);
   await expect(page.locator('main')).toContainText('3 in each: marks from the front edge 1 1/4, 6, 10 3/4.');
@@ -106,6 +104,45 @@ test('butted joints held by dowels: from the case to their holes in Cuts, on the
   await shot(page, 'butted-dowels-card');
   await page.goto('./#/buy');
   await expect(page.getByText('Dowels 3/8 × 1 1/2')).toBeVisible();
+
+  // the same on slant screws and biscuits: bored in the bottom alone, slotted in shelf and sides
+  await page.goto(screws);
+  for (const _ of [1, 2]) {
+    await page.getByRole('button', { name: 'Take it out' }).first().click();
+    await pastBounce(page);
+  }
+  await hold('Bottom and sides', 'by slant screws');
+  await typeInto(
+    page,
+    'Bottom and sides: slant screws: from the joint back to the head’s seat, along the screw',
+    '5/8',
+  );
+  await typeInto(page, 'Bottom and sides: slant screws: the head, so wide', '11/32');
+  // 1 1/4 bites 5/8 × .9659 = .6037 of 3/4 and leaves 1/8
+  await expect(page.locator('main')).toContainText('Take 1 1/4, driven at 15°');
+  await hold('Fixed shelves and their walls', 'by biscuits');
+  // 2 from either end, (12 − 4) ÷ 6 goes up to 2 spaces
+  await expect(page.locator('main')).toContainText('3 in each: marks from the front edge 2, 6, 10.');
+  await expect(page.getByRole('link', { name: 'Their slots are in Cuts.' })).toBeVisible();
+  await shot(page, 'butted-biscuits');
+  await page.goto('./#/cuts');
+  await expect(page.locator('main .cutrow').filter({ hasText: /Stop collar/ })).toHaveCount(1);
+  const slots = page.locator('main .cutrow').filter({ hasText: /Middle of the slots at/ });
+  await expect(slots).toHaveCount(2);
+  await shot(page, 'butted-biscuits-cuts');
+  await slots.filter({ hasText: '21 and 1/8' }).click();
+  await makeReady(page);
+  await expect(page.locator('main')).toContainText(
+    'for #20 biscuits of the shelf: 2, 6, 10 from the front edge',
+  );
+  await expect(page.locator('main')).toContainText('The base of the joiner against a straightedge');
+  await expect(
+    page.getByRole('button', {
+      name: /Measure once for the shop: deepest the plate joiner plunges, plate joiner, base to mid-cutter/,
+    }),
+  ).toBeVisible();
+  await expect(page.locator('.caution')).toContainText('Work clamped, both hands on the joiner.');
+  await shot(page, 'butted-biscuits-card');
 });
 
 test('a bottom under the sides of a case off the floor is refused by how much, at its blank', async ({

@@ -20,4 +20,5 @@ export const throughFields = {
   alongBy: stockId,
   shoulderBy: stockId,
   boreBy: stockId,
+  slotBy: stockId,
 };

@@ -12,6 +12,7 @@ const tools: Readonly<Record<Tool, true>> = {
   router: true,
   circular: true,
   press: true,
+  plate: true,
   table: true,
   plunge: true,
 };

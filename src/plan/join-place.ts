@@ -6,12 +6,18 @@ import { figureIn } from '../length/metric-figures';
 import type { Result } from '../length/result';
 import type { Stuff } from '../trade/carcass/case';
 import { type FastenedEnd, fastenedEnds, meetingOf } from '../trade/carcass/fastened';
-import { type FastenerFault, fastenerFaults } from '../trade/carcass/fastener-faults';
+import { type FastenerFault, fastenerFaults, takenUp } from '../trade/carcass/fastener-faults';
 import { type Fastening, rowsFor } from '../trade/carcass/fastener-rows';
 import type { Part } from '../trade/carcass/part';
 import type { Worked } from '../trade/carcass/parts';
 import { stockOf } from '../trade/carcass/sizes';
-import { type BiscuitError, type Biscuits, biscuitsFor, leastBesideSlot } from '../trade/fasteners/biscuits';
+import {
+  type BiscuitError,
+  type Biscuits,
+  biscuitsFor,
+  biscuitThick,
+  leastBesideSlot,
+} from '../trade/fasteners/biscuits';
 import {
   type DowelError,
   type Dowels,
@@ -22,6 +28,7 @@ import {
 import type { FastenerRow } from '../trade/fasteners/row';
 import { type SlantError, type SlantScrew, slantScrewFor } from '../trade/fasteners/slant-screws';
 import { type Schedule, screwSchedule } from '../trade/install/schedule';
+import { withHandJoints } from '../trade/joints/by-hand';
 
 /** What a join is worked out from. */
 type JoinAt = {
@@ -29,7 +36,12 @@ type JoinAt = {
   readonly stuff: readonly Stuff[];
   readonly parts: readonly Part[];
   readonly worked: ReadonlyMap<string, Result<Worked, unknown>>;
+  /** Lengths of the screws on the shop's shelf. Inches. */
+  readonly screws?: readonly Length[] | undefined;
 };
+
+/** Rows by the part they are in. */
+type Rows = ReadonlyMap<string, readonly FastenerRow[]>;
 
 /** What is reckoned with where nothing is said. Inches. */
 type UsualJoin = {
@@ -119,7 +131,13 @@ type Met = NonNullable<ReturnType<typeof metBy>>;
  *
  * @param lengths of the screws on the shelf, inches
  */
-export function joinPlace(plan: JoinAt, join: Join, lengths: readonly Length[]): JoinPlace {
+export const joinPlace = (plan: JoinAt, join: Join, lengths: readonly Length[]): JoinPlace =>
+  placeIn(plan, join, { lengths, others: join.at ? rowsBefore(plan, join).taken : new Map() });
+
+/** Screws on the shelf, and the rows that take up wood for other joints already. */
+type Among = { readonly lengths: readonly Length[]; readonly others: Rows };
+
+function placeIn(plan: JoinAt, join: Join, { lengths, others }: Among): JoinPlace {
   const met = metBy(plan, join);
   const usual = usualJoin(plan, join, met);
   const own = { ...usual, ...said(join) };
@@ -130,42 +148,76 @@ export function joinPlace(plan: JoinAt, join: Join, lengths: readonly Length[]):
   const missing = met?.ends.length === 0 ? [] : wanted.filter((what) => own[what] === undefined);
   const is = missing.length > 0 || met?.ends.length === 0 ? undefined : found(join, own, lengths);
   if (!met) return { join, usual, missing, is, count: countOf(is, join.many) };
-  const faults = faultsOf(plan.job, join, { met, is, run: own.run });
+  const faults = faultsOf(plan.job, join, { met, is, run: own.run, others });
   const count = faults.length > 0 ? undefined : countOf(is, met.ends.length);
   return { join, usual, missing, is, count, meets: { ends: met.ends, run: met.run, faults } };
 }
 
-type Told = { readonly met: Met; readonly is: Found | undefined; readonly run: Length | undefined };
+type Told = {
+  readonly met: Met;
+  readonly is: Found | undefined;
+  readonly run: Length | undefined;
+  readonly others: Rows;
+};
 
 /** What keeps a meeting from being bored as it is set out. */
-function faultsOf(job: Job, join: Join, { met, is, run }: Told): readonly MeetsFault[] {
-  const first = job.joins.find(({ of, at }) => of === join.of && at === join.at);
-  if (first && first.id !== join.id) return [{ code: 'twice' }];
+function faultsOf(job: Job, join: Join, { met, is, run, others }: Told): readonly MeetsFault[] {
+  if (!isFirst(job, join)) return [{ code: 'twice' }];
   const by = run && met.run ? subtract(run, met.run) : none;
   if (met.run && isPositive(by)) return [{ code: 'off-the-joint', by, run: met.run }];
   const fastening = is && fasteningOf(is);
-  return fastening ? fastenerFaults(met.ends, fastening) : [];
+  if (!fastening || !join.at) return [];
+  const cut = (part: Part) => withHandJoints(part, job.joints);
+  const ends = met.ends.map((end) => ({ ...end, part: cut(end.part), mate: cut(end.mate) }));
+  return fastenerFaults(ends, fastening, { what: join.at, others });
 }
 
-/** What is bored for a join, alike at all its joints. */
+const isFirst = (job: Job, join: Join): boolean =>
+  job.joins.find(({ of, at }) => of === join.of && at === join.at)?.id === join.id;
+
+/** What is cut for a join, alike at all its joints. */
 function fasteningOf(is: Found): Fastening | undefined {
-  if (is.by !== 'dowel' || !is.found.ok) return undefined;
-  const { size, from, inFace, inEdge, row } = is.found.value;
-  return { thick: size.thick, from, inFace, inEnd: inEdge, marks: row.marks };
+  if (!is.found.ok) return undefined;
+  if (is.by === 'dowel') {
+    const { size, from, inFace, inEdge, row } = is.found.value;
+    return { thick: size.thick, from, inFace, inEnd: inEdge, marks: row.marks };
+  }
+  if (is.by === 'biscuit') {
+    const { no, slotDeep: deep, slotLong: long, from, row } = is.found.value;
+    return { biscuit: no, thick: biscuitThick, long, from, inFace: deep, inEnd: deep, marks: row.marks };
+  }
+  const { seat, head, leaves, bite, drift, meets, seatBack } = is.found.value;
+  const marks = is.row?.marks ?? [];
+  const slant = { seat, seatBack, meets };
+  return { thick: head, from: leaves, inFace: bite, inEnd: meets, drift, slant, marks };
 }
 
-/** The rows bored in the parts of a job for what holds the meetings of its cases, by their part. */
-export function fastenerRows(plan: JoinAt): ReadonlyMap<string, readonly FastenerRow[]> {
-  const rows = new Map<string, readonly FastenerRow[]>();
-  for (const join of plan.job.joins) {
-    if (!join.at) continue;
-    const { is, meets } = joinPlace(plan, join, []);
+/** The rows cut in the parts of a job for what holds the meetings of its cases, by their part. */
+export const fastenerRows = (plan: JoinAt): Rows => rowsBefore(plan).cut;
+
+/**
+ * The rows of the joins of a job one after another, each clear of those before it: what is cut, and what wood it takes
+ * up.
+ *
+ * @param until none of this one, nor of those after it, nor of another case
+ */
+function rowsBefore(plan: JoinAt, until?: Join): { readonly cut: Rows; readonly taken: Rows } {
+  const [cut, taken] = [new Map<string, readonly FastenerRow[]>(), new Map<string, readonly FastenerRow[]>()];
+  const { job, screws: lengths = [] } = plan;
+  for (const join of job.joins) {
+    if (join.id === until?.id) break;
+    if (!join.at || (until && join.of !== until.of) || !isFirst(job, join)) continue;
+    const { is, meets } = placeIn(plan, join, { lengths, others: taken });
     const fastening = is && fasteningOf(is);
     if (!fastening || !meets || meets.faults.length > 0) continue;
-    for (const [part, own] of rowsFor(meets.ends, join.at, fastening))
-      rows.set(part, [...(rows.get(part) ?? []), ...own]);
+    addTo(cut, rowsFor(meets.ends, join.at, fastening));
+    addTo(taken, takenUp(meets.ends, join.at, fastening));
   }
-  return rows;
+  return { cut, taken };
+}
+
+function addTo(rows: Map<string, readonly FastenerRow[]>, more: Rows): void {
+  for (const [part, own] of more) rows.set(part, [...(rows.get(part) ?? []), ...own]);
 }
 
 type Own = UsualJoin & { readonly [K in 'seat' | 'head' | 'from']?: Length | undefined };
@@ -179,18 +231,20 @@ const said = (join: Join): Partial<Own> =>
 
 function found(join: Join, own: Own, lengths: readonly Length[]): Found {
   const { part = none, mate = none, run = none, end, most, leave, from } = own;
+  const middle = from ? { from } : {};
   const sizes = join.thick && join.long ? [{ thick: join.thick, long: join.long }] : usualDowels;
   if (join.by === 'dowel')
     return {
       by: 'dowel',
-      found: dowelsFor({ part, mate, run, end, most, sizes, ...(from ? { from } : {}) }),
+      found: dowelsFor({ part, mate, run, end, most, sizes, ...middle }),
     };
-  if (join.by === 'biscuit') return { by: 'biscuit', found: biscuitsFor({ part, mate, run, most, leave }) };
+  if (join.by === 'biscuit')
+    return { by: 'biscuit', found: biscuitsFor({ part, mate, run, most, leave, ...middle }) };
   const { seat = none, head = none } = own;
   const row = screwSchedule({ run, end, most, rows: 1 });
   return {
     by: 'slant',
-    found: slantScrewFor({ part, mate, seat, head, inPlane: join.flush === true, lengths }),
+    found: slantScrewFor({ part, mate, seat, head, inPlane: join.flush === true && !join.at, lengths }),
     row: row.ok ? row.value : undefined,
   };
 }

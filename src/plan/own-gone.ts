@@ -29,11 +29,11 @@ export function goneOf({ by }: Pick<Board, 'by'>, job: Job, shop: Shop): OwnGone
 function putOn(op: Operation, { parts, boards }: Job): string | undefined {
   const { what, part, groove } = op;
   if (what === 'groove') return boards.find(({ id }) => id === groove?.board)?.by ?? parts[part]?.by;
-  const { ripOn, ripBy, lengthOn, lengthBy, edgeBy, alongBy, shoulderBy, boreBy } = parts[part] ?? {};
+  const { ripOn, ripBy, lengthOn, lengthBy, edgeBy, alongBy, shoulderBy, boreBy, slotBy } = parts[part] ?? {};
   if (what === 'rip') return ripOn && ripBy;
   if (what === 'length') return lengthOn && lengthBy;
   const field = jointFieldOf(op);
-  const by = field && { edgeBy, alongBy: alongBy ?? edgeBy, shoulderBy, boreBy }[field];
+  const by = field && { edgeBy, alongBy: alongBy ?? edgeBy, shoulderBy, boreBy, slotBy }[field];
   // a machine of every shop is never gone
   return by === 'usual' || by === 'sliding' ? undefined : by;
 }

@@ -33,6 +33,8 @@ export type Made = {
   readonly worked: ReadonlyMap<string, WorkedCase>;
   readonly banks: ReadonlyMap<string, BankPlan>;
   readonly parts: readonly Part[];
+  /** Lengths of the screws on the shop's shelf: a slant screw is bored for where one of them does. Inches. */
+  readonly screws: readonly Length[];
 };
 
 const kept = {
@@ -147,7 +149,8 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   );
   const banks = banksIn(job, { stuff, worked, shop });
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
-  const rows = fastenerRows({ job, stuff, worked, parts: [] });
+  const { screws = [] } = shop;
+  const rows = fastenerRows({ job, stuff, worked, parts: [], screws });
   const keeps = (part: Part) => {
     const notes = job.parts[part.id];
     const own = notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;
@@ -163,5 +166,5 @@ export function partsOfJob(job: Job, shop: Shop): Made {
     w.ok ? [...w.value.parts.map((part) => lined(keeps(part))), ...fillers(id)] : [],
   );
   const drawn = drawers.map((part) => withHandJoints(part, job.joints));
-  return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]) };
+  return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]), screws };
 }

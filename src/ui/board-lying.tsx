@@ -29,6 +29,9 @@ export type DrawnHole = {
   readonly at: number;
   readonly across: number;
   readonly dia: number;
+  /** A slot: how long it is across the board, as a share of its width. A slanted hole is longer along it: inches. */
+  readonly slot?: number;
+  readonly slanted?: number;
   readonly behind: boolean;
 };
 
@@ -77,12 +80,13 @@ export function BoardLying({
         <LyingGroove key={g.id} x={10 + g.near * scale} w={g.width * scale} groove={g} />
       ))}
       {holes.map((hole) => (
-        <circle
+        <ellipse
           key={hole.id}
           class="hole k-onbirch"
           cx={10 + hole.at * scale}
           cy={50 - 50 * hole.across}
-          r={Math.max(1.2, (hole.dia * scale) / 2)}
+          rx={Math.max(1.2, ((hole.slanted ?? hole.dia) * scale) / 2)}
+          ry={hole.slot ? 25 * hole.slot : Math.max(1.2, (hole.dia * scale) / 2)}
           stroke-width="1"
           stroke-dasharray={hole.behind ? '1 1' : undefined}
         />

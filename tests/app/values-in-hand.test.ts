@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { makeUnsaved } from '../../src/app/unsaved';
 import { valuesInHand } from '../../src/app/values-in-hand';
+import { usualLists } from '../../src/job/shop-lists';
 import { shopTools } from '../../src/job/shop-tools';
 import { inches } from '../../src/length/length';
 import type { Store } from '../../src/store/store';
@@ -98,14 +99,16 @@ test('a page gone to is kept, and the shop stays the very same while it is, and 
   await going;
   expect(hand.shop.value).toBe(before);
   const kerf = inches(1n, 8n);
+  // of a shop that said none the usual ones
+  const { screws } = usualLists;
   const measured = hand.keepShop('kerf', kerf);
-  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], kerf });
+  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], screws, kerf });
   ends[2]?.();
   await measured;
-  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], kerf });
+  expect(hand.shop.value).toEqual({ order: ['sled', 'router'], screws, kerf });
   const reordered = hand.keepOnShelf({ 'shelf/tools': 'router' });
   expect(hand.shop.value.order).toEqual(['router']);
   ends[3]?.();
   await reordered;
-  expect(hand.shop.value).toEqual({ order: ['router'], kerf });
+  expect(hand.shop.value).toEqual({ order: ['router'], screws, kerf });
 });

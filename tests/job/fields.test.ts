@@ -277,6 +277,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       alongBy: 'own3',
       shoulderBy: 'usual',
       boreBy: 'own2',
+      slotBy: 'own1',
       lies: 'free',
       share: 'A',
       mark: odd,

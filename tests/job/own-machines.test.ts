@@ -5,7 +5,7 @@ import { shopTools } from '../../src/job/shop-tools';
 import { orderOf } from '../../src/job/tool-order';
 import { ownFields } from '../../src/trade/machines/own-machine';
 import type { OwnMachine, Tool } from '../../src/trade/machines/shop';
-import { l } from '../length/write-figures';
+import { l, w } from '../length/write-figures';
 
 const old: OwnMachine = { id: 'own1', name: 'Old saw', like: 'fence', figures: { capacity: l('30 1/2') } };
 const rail: OwnMachine = { id: 'own2', name: 'Rail', like: 'circular', figures: { kerf: l('3/32') } };
@@ -83,5 +83,28 @@ describe('machines the shop added', () => {
     const before = shopTools({ ...kept, here: '#/cuts' });
     expect(shopTools({ ...kept, here: '#/job' })).toBe(before);
     expect(shopTools({ ...kept, 'shelf/tools': 'own2 fence' }).order).toEqual(['own2', 'fence']);
+  });
+});
+
+describe('the screws the plan is given', () => {
+  test('are those of the shop’s list: the usual ones, those once kept whole, and over them each by itself', () => {
+    const screws = (rows: Parameters<typeof shopTools>[0]) => {
+      const found = shopTools(rows).screws ?? [];
+      const listed = readLists(rows.lists, rows).screws;
+      expect(found).toEqual(listed);
+      return found.map(w);
+    };
+    // quarters: 3/4 to 1 1/2, then 2, 2 1/2 and 3. Common practice, no source
+    expect(screws({})).toEqual(['3/4', '1', '1 1/4', '1 1/2', '2', '2 1/2', '3']);
+    expect(screws({ lists: { screws: ['1', '5/4'] } })).toEqual(['1', '1 1/4']);
+    expect(
+      screws({
+        lists: { screws: ['1', '5/4'] },
+        'shelf/screw/1': 0,
+        'shelf/screw/5~8': 1,
+        'shelf/screw/x': 1,
+      }),
+    ).toEqual(['5/8', '1 1/4']);
+    expect(screws({ lists: { screws: [] } })).toEqual([]);
   });
 });

@@ -26,20 +26,46 @@ const shop: Shop = {
     { id: 'own4', name: 'Plunge saw', like: 'plunge', figures: {} },
     { id: 'own5', name: 'Router table', like: 'table', figures: {} },
     { id: 'own6', name: 'Loft saw', like: 'sliding', figures: {} },
+    { id: 'own7', name: 'Second joiner', like: 'plate', figures: {} },
   ],
+  screws: [inches(5n, 4n)],
   ...Object.fromEntries(figuresFor({}, { shelf: {} }).figures),
 };
+
+/** Every joint of its cases butted, and held so. */
+const heldIn = (job: Job, how: Omit<Job['joins'][number], 'id' | 'of' | 'at'>): Job => ({
+  ...job,
+  cases: job.cases.map((c) => ({
+    ...c,
+    bottomJoint: 'butt' as const,
+    topJoint: 'over' as const,
+    partitionJoint: 'butt' as const,
+    shelfJoint: 'butt' as const,
+  })),
+  joins: job.cases.flatMap((c) =>
+    (['bottom', 'top', 'partition', 'shelf'] as const).map((at) => ({
+      ...how,
+      id: `${c.id}${at}`,
+      of: c.id,
+      at,
+    })),
+  ),
+});
 
 /** The job as it is, and with every other way to cut it that its keys tell apart. */
 const jobs = (): Readonly<Record<string, Job>> => {
   const job = sample();
   const ids = planOf(job, shop).parts.map((part) => part.id);
-  const cutOn = (own: Partial<Job['boards'][number] & Job['parts'][string]>): Job => ({
-    ...job,
-    boards: job.boards.map((board) => ({ ...board, ...own })),
+  const held = (how: Parameters<typeof heldIn>[1]): Job => heldIn(job, how);
+  const cutParts = (own: Partial<Job['parts'][string]>, of: Job): Job => ({
+    ...of,
     parts: Object.fromEntries(
       ids.map((id) => [id, { pieces: {}, ...job.parts[id], ...own }]),
     ) as Job['parts'],
+  });
+  const cutOn = (own: Partial<Job['boards'][number] & Job['parts'][string]>): Job => ({
+    ...cutParts(own, job),
+    boards: job.boards.map((board) => ({ ...board, ...own })),
   });
   return {
     'as it is': job,
@@ -70,24 +96,10 @@ const jobs = (): Readonly<Record<string, Job>> => {
       cases: job.cases.map((c) => ({ ...c, hasToe: true, toeHow: 'notch' as const })),
     },
     butted: { ...job, banks: job.banks.map((bank) => ({ ...bank, boxJoint: 'butted' })) },
-    'butted and held by dowels': {
-      ...job,
-      cases: job.cases.map((c) => ({
-        ...c,
-        bottomJoint: 'butt' as const,
-        topJoint: 'over' as const,
-        partitionJoint: 'butt' as const,
-        shelfJoint: 'butt' as const,
-      })),
-      joins: job.cases.flatMap((c) =>
-        (['bottom', 'top', 'partition', 'shelf'] as const).map((at) => ({
-          id: `${c.id}${at}`,
-          by: 'dowel' as const,
-          of: c.id,
-          at,
-        })),
-      ),
-    },
+    'butted and held by dowels': held({ by: 'dowel' }),
+    'butted and held by biscuits': held({ by: 'biscuit' }),
+    'butted and held by slant screws': held({ by: 'slant', seat: inches(21n, 32n), head: inches(11n, 32n) }),
+    'slotted by a joiner of its own': cutParts({ slotBy: 'own7' }, held({ by: 'biscuit' })),
     'top in dadoes': {
       ...job,
       cases: job.cases.map((c) => ({ ...c, topJoint: 'dado' as const, sidePast: inches(2n) })),

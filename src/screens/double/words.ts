@@ -40,6 +40,7 @@ const figures: Readonly<Record<string, string>> = {
   alongBy: 'which router table its grooves along an edge are cut on',
   shoulderBy: 'on what its notches and laps are cut',
   boreBy: 'on what its holes are bored',
+  slotBy: 'with what its slots are cut',
   readings: 'thickness as measured',
   used: 'thickness taken up',
   planned: 'thickness planned',

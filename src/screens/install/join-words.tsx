@@ -4,6 +4,7 @@ import { isNegative, type Length, negate } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { JoinPlace, MeetsFault } from '../../plan/join-place';
 import type { Butted } from '../../trade/carcass/butted';
+import type { Clash, OtherCut } from '../../trade/carcass/fastener-clashes';
 import type { BiscuitError, BiscuitLack, Biscuits } from '../../trade/fasteners/biscuits';
 import type { Dowels } from '../../trade/fasteners/dowels';
 import type { SlantError, SlantMiss, SlantScrew } from '../../trade/fasteners/slant-screws';
@@ -35,7 +36,11 @@ export const meetingWords: Readonly<Record<Butted, string>> = {
 };
 
 export const holdIt = (at: Butted): string => `${meetingWords[at]}: hold them`;
-export const holdBy = { dowel: 'by dowels' } as const;
+export const holdBy: Readonly<Record<JoinBy, string>> = {
+  dowel: 'by dowels',
+  biscuit: 'by biscuits',
+  slant: 'by slant screws',
+};
 
 export const nameOf = ({ name, by, at }: Pick<Join, 'name' | 'by' | 'at'>): string =>
   name || (at ? `${meetingWords[at]}: ${byWords[by].toLowerCase()}` : byWords[by]);
@@ -84,14 +89,15 @@ export const says = ({ join: { by }, meets }: Pick<JoinPlace, 'join' | 'meets'>,
     case 'biscuit':
       return (
         <>
-          {meeting(b, meets)} At most {b.most} apart, {b.leave} left under and beside each slot.
+          {meeting(b, meets)} Slots at most {b.most} apart, {b.from} from the reference face, {b.leave} left
+          under and beside each.
         </>
       );
     case 'slant':
       return (
         <>
-          {meeting(b, meets)} They lie {b.flush}. Seats {b.seat} back along the screw, heads {b.head} wide;
-          the first {b.end} from either end, at most {b.most} apart.
+          {meeting(b, meets)} {!meets && <>They lie {b.flush}. </>}Seats {b.seat} back along the screw, heads{' '}
+          {b.head} wide; the first {b.end} from either end, at most {b.most} apart.
         </>
       );
     default:
@@ -111,25 +117,58 @@ export const marks = (at: readonly string[], ofCase: boolean): string =>
   `${at.length} in each: marks from the ${ofCase ? 'front edge' : 'reference end'} ${at.join(', ')}.`;
 
 export const notButted = 'Nothing is butted there now: nothing is bored or bought for it.';
-export const inCuts = 'Bored in Cuts.';
+export const inCuts: Readonly<Record<JoinBy, string>> = {
+  dowel: 'Bored in Cuts.',
+  biscuit: 'Their slots are in Cuts.',
+  slant: 'Their holes are in Cuts.',
+};
+
+/** What is cut for it, one of them and what is done; nothing is where it is refused. */
+const cutFor: Readonly<Record<JoinBy, readonly [one: string, done: string]>> = {
+  dowel: ['hole', 'bored'],
+  biscuit: ['slot', 'slotted'],
+  slant: ['screw', 'bored'],
+};
+
+const otherCuts: Readonly<Record<OtherCut, string>> = {
+  groove: 'a groove',
+  rabbet: 'a rabbet',
+  notch: 'a notch',
+  lap: 'a lap',
+  'pin-hole': 'a hole for a shelf pin',
+  fastener: 'what holds another joint',
+};
+
+/** What clears it: along the joint, along the part, or less deep. */
+const clearWords: Readonly<Record<Clash['way'], (by: string) => string>> = {
+  across: (by) => `${by} along the joint clears it: move the first one, or space them otherwise`,
+  along: (by) => `${by} along that part clears it`,
+  into: (by) => `${by} less deep clears it: something smaller, or another way to hold it`,
+};
 
 /** What keeps the joints of a case from being bored as set out, and what would fit. */
-export function fault(found: MeetsFault): string {
+export function fault(found: MeetsFault, by: JoinBy): string {
+  const [one, done] = cutFor[by];
+  const not = `Nothing is ${done} in Cuts.`;
   switch (found.code) {
     case 'twice':
-      return 'Another one holds these joints already: this one is not bored. Take one of them out.';
+      return `Another one holds these joints already: this one is not ${done}. Take one of them out.`;
     case 'off-the-joint':
-      return `The joint is ${w(found.by)} shorter than said: ${w(found.run)} at most. Nothing is bored in Cuts.`;
+      return `The joint is ${w(found.by)} shorter than said: ${w(found.run)} at most. ${not}`;
     case 'holes-meet': {
-      const [one = '', other = ''] = found.holds.map((x) => takesWords(x).replace(/^for (the )?/, ''));
-      return `The ${partWord(found.on).toLowerCase()} is ${w(found.by)} too thin for holes from both faces: ${one} and ${other} stand back to back. One of them ${w(found.move)} higher or lower would do. Nothing is bored in Cuts.`;
+      const [a = '', b = ''] = found.holds.map((x) => takesWords(x).replace(/^for (the )?/, ''));
+      return `The ${partWord(found.on).toLowerCase()} is ${w(found.by)} too thin for ${one}s from both faces: ${a} and ${b} stand back to back. One of them ${w(found.move)} higher or lower would do. ${not}`;
     }
     case 'in-groove':
-      return `A hole comes ${w(found.by)} into the groove ${takesWords(found.takes)} of the ${partWord(found.on).toLowerCase()}: move the first one, or space them otherwise. Nothing is bored in Cuts.`;
+      return `A ${one} comes ${w(found.by)} into the groove ${takesWords(found.takes)} of the ${partWord(found.on).toLowerCase()}: move the first one, or space them otherwise. ${not}`;
+    case 'in-cut':
+      return `A ${one} comes into ${otherCuts[found.cut]} of the ${partWord(found.on).toLowerCase()}: ${clearWords[found.way](w(found.by))}. ${not}`;
     default:
       return assertNever(found);
   }
 }
+
+export const section = 'The joint cut through, the reference face below';
 
 export const inAll = (count: number): string => `${count} in all go on the list To buy.`;
 

@@ -15,6 +15,7 @@ import { Acts, Sentence } from '../shared/sentence';
 import { listsOf } from '../shared/shop-lists';
 import { Wrong } from './found';
 import { joinAsks } from './join-asks';
+import { JoinSection } from './join-section';
 import * as words from './join-words';
 
 type JoinsProps = {
@@ -44,10 +45,13 @@ export function Joins(props: JoinsProps) {
         <div key={at} class="pad-x" role="group" aria-label={words.meetingWords[at]}>
           <p class="s muted">{words.holdIt(at)}</p>
           <div class="chips">
-            <Chip
-              label={words.holdBy.dowel}
-              onTap={() => void bench.act(words.added, editJoin(bench.newId(), { by: 'dowel', of, at }))}
-            />
+            {(Object.keys(words.holdBy) as JoinBy[]).map((by) => (
+              <Chip
+                key={by}
+                label={words.holdBy[by]}
+                onTap={() => void bench.act(words.added, editJoin(bench.newId(), { by, of, at }))}
+              />
+            ))}
           </div>
         </div>
       ))}
@@ -98,7 +102,8 @@ const takeOut = ({ act }: Pick<Bench, 'act'>, join: Join): void =>
 
 type FoundProps = { readonly place: JoinPlace; readonly tape: Tape };
 
-function FoundJoin({ place: { missing, is, count, meets }, tape }: FoundProps) {
+function FoundJoin({ place, tape }: FoundProps) {
+  const { join, missing, is, count, meets } = place;
   const at = (x: Length) => writeMark(markAt(x, tape), tape);
   const marks = is ? middlesOf(is).map(at) : [];
   return (
@@ -109,14 +114,15 @@ function FoundJoin({ place: { missing, is, count, meets }, tape }: FoundProps) {
         </p>
       ))}
       {meets?.ends.length === 0 && <Wrong says={words.notButted} />}
+      <JoinSection {...place} />
       {is && <What is={is} />}
-      {[...new Set(meets?.faults.map(words.fault))].map((says) => (
+      {[...new Set(meets?.faults.map((found) => words.fault(found, join.by)))].map((says) => (
         <Wrong key={says} says={says} />
       ))}
       {marks.length > 0 && <p>{words.marks(marks, meets !== undefined)}</p>}
       {count && (
         <p class="s muted">
-          {words.inAll(count)} {meets && <a href="#/cuts">{words.inCuts}</a>}
+          {words.inAll(count)} {meets && <a href="#/cuts">{words.inCuts[join.by]}</a>}
         </p>
       )}
     </div>

@@ -36,6 +36,7 @@ export const likes: readonly { readonly value: Tool; readonly label: string; rea
     hint: 'rips and cuts to length, the guide’s edge at the cut',
   },
   { value: 'press', label: 'Drill press', hint: 'rows of holes, off its fence' },
+  { value: 'plate', label: 'Plate joiner', hint: 'slots for biscuits' },
 ];
 
 /** What it is called until it is named. */
@@ -53,6 +54,9 @@ const own: Partial<Record<OwnField, string>> = {
   pressThroat: 'Middle of the bit to the column',
   pressStroke: 'Deepest it bores at one stroke',
   pressBit: 'Largest bit it takes',
+  plateDeep: 'Deepest it plunges',
+  plateFence: 'Fence to the middle of the cutter, at most',
+  plateBase: 'Base to the middle of the cutter',
 };
 
 const isOwn = (field: OwnField): field is Exclude<OwnField, ShopField> =>

@@ -25,6 +25,7 @@ export const groups: readonly { readonly title: string; readonly fields: readonl
   { title: 'Router', fields: ['routerBase', 'bit', 'routerReach', 'routerPass', 'routerGuide'] },
   { title: 'Circular saw', fields: ['kerf', 'shoeKeep', 'shoeWaste', 'circularDepth', 'circularGuide'] },
   { title: 'Drill press', fields: ['pressThroat', 'pressStroke', 'pressBit'] },
+  { title: 'Plate joiner', fields: ['plateDeep', 'plateFence', 'plateBase'] },
   { title: 'Passes', fields: ['overlap'] },
   { title: 'Slides', fields: ['slideThickness', 'slideHeight', 'slideLength'] },
   { title: 'Two tapes', fields: ['tapeShort', 'otherShort', 'tapeLong', 'otherLong'] },

@@ -62,7 +62,7 @@ const plainWhat = (op: Operation): string =>
     ? 'the length'
     : op.what === 'rip'
       ? 'the rip'
-      : op.what === 'bore'
+      : op.what === 'bore' || op.what === 'slot'
         ? 'that row'
         : 'that cut';
 export const anyway = (op: Operation): string => (isAtBench(op) ? 'Go ahead anyway' : 'Cut it anyway');
@@ -190,6 +190,7 @@ export const otherMachine = 'On another machine';
 export function whereCut(cut: Need['cut']): string {
   if (cut === 'rip') return 'What they are ripped on';
   if (cut === 'crosscut') return 'What they are cut to length on';
+  if (cut === 'slot') return 'What they are slotted with';
   return cut === 'bore' ? 'What they are bored on' : 'What they are cut on';
 }
 export const firstThatCan = 'The first that can';

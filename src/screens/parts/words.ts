@@ -134,12 +134,14 @@ export function joints(part: Part, tape: Tape): readonly string[] {
 const rowLine = (bore: Bore, tape: Tape): string =>
   `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
 
-/** Holes for dowels: how wide and deep, how far their middle stands off what, and where they are along the row. */
+/** Holes or slots for what holds it: how wide and deep, how far off what, and where they are along the row. */
 function fastenerLine(row: FastenerRow, tape: Tape): string {
-  const { thick, deep, from, in: where } = row;
+  const { thick, deep, from, in: where, biscuit, slant } = row;
   const off = where.at === 'ends' ? faceWord(where.off) : `${where.off} end`;
   const on = where.at === 'face' && where.face ? `, face ${where.face}` : '';
-  return `Holes ${w(thick)} wide and ${w(deep)} deep${on}, ${w(from)} from the ${off}, ${fastenerWords(row, tape)}.`;
+  if (slant)
+    return `Holes at 15° into the ${off} for heads ${w(thick)} wide, their seat ${w(slant.seat)} back along the screw, ${fastenerWords(row, tape)}.`;
+  return `${biscuit ? 'Slots' : 'Holes'} ${w(thick)} wide and ${w(deep)} deep${on}, ${w(from)} from the ${off}, ${fastenerWords(row, tape)}.`;
 }
 
 /** A tongue at an end: how long, and what is cut away beside it, in which face. */

@@ -5,7 +5,7 @@ import type { TakesPart } from '../../trade/carcass/part-name';
 export const title = 'Butted joints';
 
 export const lines =
-  'Straight screws go in along these lines, drawn on the face away from what they hold: over the middle of it.';
+  'Straight screws go in along these lines, drawn on the face away from what they hold: over the middle of it. Their holes are drilled through both with the case clamped up dry, so they are no cut of a part alone.';
 
 /** What screws hold along a line. */
 export const holds = ({ part, no }: TakesPart): string => (no === undefined ? part : `${part} ${no}`);

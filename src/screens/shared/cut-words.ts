@@ -14,7 +14,8 @@ import { faceWord, sideWords } from './placing-words';
 import { benchWords } from './setup-title';
 import { whichAlone } from './which-words';
 
-const isDrill = (machine: MachineId): boolean => machine === 'press' || machine === 'template';
+const isDrill = (machine: MachineId): boolean =>
+  machine === 'press' || machine === 'template' || machine === 'slant' || machine === 'plate';
 
 /** What cuts from above is let down into the work; what stands in a table is raised out of it. */
 export const fromAbove = (machine: MachineId): boolean =>

@@ -1,5 +1,6 @@
 import { forDrawing, type Length, subtract, zero } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
+import type { FastenerRow } from '../../trade/fasteners/row';
 import { layOut } from '../../trade/grooves/lay-out';
 import type { DrawnAlong, DrawnHole } from '../../ui/board-lying';
 import type { DrawnGroove } from '../../ui/boards';
@@ -15,19 +16,35 @@ export const holesOf = (part: Part, row?: string): readonly DrawnHole[] => [
   ...(row === undefined ? fastenerHoles(part) : []),
 ];
 
-/** Holes in its faces for what holds a butted joint; those in its ends do not show. */
-const fastenerHoles = ({ fasteners = [], width, name, end, length }: Part): readonly DrawnHole[] =>
-  fasteners.flatMap(({ id, in: where, from, thick, marks }) =>
-    where.at === 'ends'
-      ? []
-      : marks.map((mark, k) => ({
-          id: `${id}~${k}`,
-          at: forDrawing(where.off === end ? from : subtract(length.sum.value, from)),
-          across: forDrawing(mark) / forDrawing(width.sum.value),
-          dia: forDrawing(thick),
-          behind: name.role === 'partition' && where.face === 'B',
-        })),
-  );
+/** Holes and slots in its faces for what holds a butted joint; those in its ends do not show, slanted ones do. */
+const fastenerHoles = (part: Part): readonly DrawnHole[] =>
+  (part.fasteners ?? [])
+    .flatMap((row) => {
+      const { in: where, from, slant } = row;
+      if (where.at === 'face') return [holesAt(part, row, { off: where.off, from })];
+      return slant ? where.named.map((off) => holesAt(part, row, { off, from: slant.meets })) : [];
+    })
+    .flat();
+
+/** A row across a part, so far off an end. */
+function holesAt(
+  { width, name, end, length }: Part,
+  { id, in: where, thick, long, slant, marks }: FastenerRow,
+  { off, from }: { readonly off: string; readonly from: Length },
+): readonly DrawnHole[] {
+  const share = (x: Length) => forDrawing(x) / forDrawing(width.sum.value);
+  const hidden = where.at === 'ends' && (where.off === 'under' || where.off === 'upper');
+  return marks.map((mark, k) => ({
+    id: `${id}~${off}${k}`,
+    at: forDrawing(off === end ? from : subtract(length.sum.value, from)),
+    across: share(mark),
+    dia: forDrawing(thick),
+    ...(long ? { slot: share(long) } : {}),
+    // a bit at 15 degrees comes through a face about four times as long as it is wide
+    ...(slant ? { slanted: forDrawing(thick) / Math.sin(Math.PI / 12) } : {}),
+    behind: hidden || (name.role === 'partition' && where.at === 'face' && where.face === 'B'),
+  }));
+}
 
 const boredRows = ({ bores = [], width, name }: Part, row?: string): readonly DrawnHole[] =>
   bores

@@ -34,5 +34,6 @@ const isNamed = (what: What): what is Doing => what in doneWords;
 export function doneWord(op: Operation): string {
   if (isNamed(op.what)) return doneWords[op.what];
   if (op.what === 'bore') return 'Bored';
+  if (op.what === 'slot') return 'Slotted';
   return isStep(op) ? 'Done' : 'Cut';
 }

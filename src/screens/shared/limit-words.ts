@@ -5,6 +5,7 @@ import { writeMark } from '../../length/write';
 import type { TooSmall } from '../../trade/machines/least-sizes';
 import type { Ask, Lack, Need, Way } from '../../trade/machines/limits';
 import type { Taker } from '../../trade/machines/own-machine';
+import type { plateAt } from '../../trade/machines/plate';
 import type { Remedy } from '../../trade/machines/remedies';
 import type { OwnMachine, ShopField, Tool } from '../../trade/machines/shop';
 import { capital } from './capital';
@@ -20,6 +21,7 @@ export const toolNames: Readonly<Record<Tool, string>> = {
   table: 'Router table',
   plunge: 'Plunge saw on its guide',
   press: 'Drill press',
+  plate: 'Plate joiner',
 };
 
 /** A tool, or a machine of the shop's own as the user calls it. */
@@ -46,6 +48,8 @@ const short: Partial<Record<ShopField, (by: string) => string>> = {
   pressThroat: (by) => `the drill press reaches ${by} too little`,
   pressStroke: (by) => `its stroke is ${by} short`,
   pressBit: (by) => `the bit is ${by} too large for its chuck`,
+  plateDeep: (by) => `the plate joiner plunges ${by} too little`,
+  plateFence: (by) => `the fence of the plate joiner is ${by} short`,
 };
 
 /** The same of a machine of the shop's own, whose name stands before it. */
@@ -57,6 +61,8 @@ const ownShort: typeof short = {
   slidingHeight: (by) => `the piece is ${by} too thick for it`,
   circularDepth: (by) => `it cuts ${by} too shallow`,
   pressThroat: (by) => `it reaches ${by} too little`,
+  plateDeep: (by) => `it plunges ${by} too little`,
+  plateFence: (by) => `its fence is ${by} short`,
 };
 
 const plungeShort = (field: ShopField, by: string): string =>
@@ -105,6 +111,7 @@ const fromOther: Readonly<Record<Need['cut'], string>> = {
   stopped: '',
   shoulder: '',
   bore: '',
+  slot: '',
 };
 
 /** A machine with its figure and passes. @example 'Sled, the other piece on the stop, at 29 3/8' */
@@ -120,6 +127,14 @@ function wayText(way: Way, need: Need, tape: Tape): string {
 export const insteadText = (way: Way, need: Need, tape: Tape): string =>
   `Use instead: ${wayText(way, need, tape)}`;
 export const movedTo = (taker: Taker): string => `Cut on another machine: ${takerName(taker)}`;
+
+/** How a plate joiner is brought to slots across a face. */
+export function plateText(set: ReturnType<typeof plateAt>, tape: Tape): string {
+  if (set.by === 'fence') return 'Its fence on the end.';
+  return set.at
+    ? `Straightedge at ${at(set.at, tape)}, the base of the joiner against its far side.`
+    : 'The base of the joiner against a straightedge, nearer to the end by as much as its cutter stands off that base.';
+}
 
 /** What would do where no machine of the shop can. */
 export function remedyText(remedy: Remedy, tape: Tape): string {

@@ -2,9 +2,11 @@ import { ownGone } from '../../plan/own-gone';
 import type { Plan } from '../../plan/plan';
 import { withinReach, worst } from '../../plan/within-reach';
 import type { Reach } from '../../trade/machines/limits';
+import { shopAt } from '../../trade/machines/own-machine';
+import { plateAt } from '../../trade/machines/plate';
 import type { Operation } from '../../trade/setups/operation';
 import { goneText } from './gone-text';
-import { hangsText, insteadText, lacksText, remedyText, tooSmallText } from './limit-words';
+import { hangsText, insteadText, lacksText, plateText, remedyText, tooSmallText } from './limit-words';
 
 /** What the shop's figures say to the cuts of a setting: what its machine cannot take, and what can. */
 export function reachFound(operations: readonly Operation[], plan: Plan, reach: Reach) {
@@ -21,6 +23,11 @@ export function reachFound(operations: readonly Operation[], plan: Plan, reach: 
   const says = [
     ...[own, ...passed].map((way) => lacksText(way, tape)),
     ...remedies.map((remedy) => remedyText(remedy, tape)),
+    ...each.flatMap(({ need: cut, own: way }) =>
+      cut.cut === 'slot' && cut.in === 'face'
+        ? [plateText(plateAt(cut.off, shopAt(reach, way.own)), tape)]
+        : [],
+    ),
     ...worst(each.flatMap(({ small }) => small)).map((one) => tooSmallText(one, tape)),
   ];
   return {

@@ -23,6 +23,7 @@ const gaugeWords: Record<Gauge, string> = {
   'bit-fence': 'Fence to the bit at',
   'line-in': 'Line in from the edge',
   'row-middle': 'Middle of the dowels at',
+  'seat-back': 'Stop collar, seat of the head back by',
 };
 
 /** What is done at the bench, where no machine is set. */
@@ -63,6 +64,7 @@ export function setupTitle(op: Operation): string {
   if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
   if (setup.on.at === 'corner') return `Notch ${exactly(setup.on.high)} up, line in at`;
   if (what === 'runner') return `Stick under the ${restsOn(op)} at`;
+  if (setup.machine === 'plate') return 'Middle of the slots at';
   if (setup.sets) return gaugeWords[setup.sets];
   // a cleat in the case is what anchors it: one act, one tick
   if (op.cleat === 'case') return benchWords.cleat ?? '';

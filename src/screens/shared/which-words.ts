@@ -102,11 +102,17 @@ const endsThere = ({ holds, in: { off } }: FastenerRow): string =>
 const endsWords = (ends: readonly string[]): string =>
   ends.length > 1 ? 'both ends' : `${ends[0] ?? ''} end`;
 
-/** Holes for the dowels of a butted joint, and where from the front edge. */
+/** What a row is for. */
+const fastenerWord = ({ biscuit, slant }: FastenerRow): string =>
+  slant ? 'slant screws' : biscuit ? `#${biscuit} biscuits` : 'dowels';
+
+/** Holes or slots for what holds a butted joint, and where from the front edge. */
 export function fastenerWords(row: FastenerRow, tape: Tape): string {
-  const at = row.marks.map((mark) => writeLength(markAt(mark, tape).value, tape)).join(', ');
+  const mark = (x: Length) => writeLength(markAt(x, tape).value, tape);
+  const at = row.marks.map(mark).join(', ');
+  const back = row.slant ? `, begun ${mark(row.slant.meets)} back from the end` : '';
   const where = row.in.at === 'ends' ? `, ${endsWords(row.in.named)}` : ` of ${endsThere(row)}`;
-  return `for dowels${where}: ${at} from the front edge`;
+  return `for ${fastenerWord(row)}${where}: ${at} from the front edge${back}`;
 }
 
 type Cut = Exclude<Which, { readonly is: 'in-wood' }>;

@@ -13,8 +13,11 @@ import {
   times,
   zero,
 } from '../../length/length';
+import type { FastenerRow } from '../fasteners/row';
+import type { Butted } from './butted';
 import type { FastenedEnd } from './fastened';
-import type { Fastening } from './fastener-rows';
+import { type Clash, clashesOf } from './fastener-clashes';
+import { type Fastening, rowsFor } from './fastener-rows';
 import type { Along, Part } from './part';
 import type { PartName, Takes, TakesPart } from './part-name';
 
@@ -24,7 +27,8 @@ const leave = inches(1n, 8n);
 /**
  * `holes-meet`: those of both faces of a partition leave so much too little between them; either moved up or down by
  * `move` clears the other.
- * `in-groove`: a hole comes so far into a groove along the part. Inches, > 0.
+ * `in-groove`: a hole comes so far into a groove along the part. `in-cut`: into something else that is cut in it.
+ * Inches, > 0.
  */
 export type FastenerFault =
   | {
@@ -34,16 +38,58 @@ export type FastenerFault =
       readonly by: Length;
       readonly move: Length;
     }
-  | { readonly code: 'in-groove'; readonly on: PartName; readonly takes: Takes; readonly by: Length };
+  | { readonly code: 'in-groove'; readonly on: PartName; readonly takes: Takes; readonly by: Length }
+  | ({ readonly code: 'in-cut'; readonly on: PartName } & Clash);
 
-/** Why holes cannot be bored as they are set out: everything they would run into. */
-export const fastenerFaults = (
+type RowsByPart = ReadonlyMap<string, readonly FastenerRow[]>;
+
+type Beside = {
+  readonly what: Butted;
+  /** What takes up wood for other joints already. */
+  readonly others: RowsByPart;
+};
+
+/**
+ * Why holes cannot be bored as they are set out: everything they would run into.
+ *
+ * @param ends with all that is cut in their parts, also what was added by hand
+ */
+export function fastenerFaults(
   ends: readonly FastenedEnd[],
   fastening: Fastening,
-): readonly FastenerFault[] => [
-  ...ends.flatMap((end, k) => ends.slice(k + 1).flatMap((other) => meet(end, other, fastening))),
-  ...ends.flatMap((end) => [...grooveAt(end, fastening, 'mate'), ...grooveAt(end, fastening, 'part')]),
-];
+  { what, others }: Beside,
+): readonly FastenerFault[] {
+  const taken = takenUp(ends, what, fastening);
+  const parts = new Map(ends.flatMap(({ part, mate }) => [part, mate].map((one) => [one.id, one] as const)));
+  return [
+    ...ends.flatMap((end, k) => ends.slice(k + 1).flatMap((other) => meet(end, other, inMates(fastening)))),
+    ...ends.flatMap((end) => [
+      ...grooveAt(end, inMates(fastening), 'mate'),
+      ...grooveAt(end, fastening, 'part'),
+    ]),
+    ...[...parts.values()].flatMap((part) =>
+      clashesOf(part, taken.get(part.id) ?? [], others.get(part.id) ?? []).map(
+        (clash) => ({ code: 'in-cut', on: part.name, ...clash }) as const,
+      ),
+    ),
+  ];
+}
+
+/** The rows a joint takes up wood by: also where nothing is bored, for a screw bites there. */
+export function takenUp(ends: readonly FastenedEnd[], what: Butted, fastening: Fastening): RowsByPart {
+  const rows = new Map(rowsFor(ends, what, fastening));
+  if (!fastening.slant) return rows;
+  for (const [part, own] of rowsFor(ends, what, inMates(fastening))) {
+    const bitten = own.filter((row) => row.in.at === 'face');
+    rows.set(part, [...(rows.get(part) ?? []), ...bitten]);
+  }
+  return rows;
+}
+
+/** In the mate a slant screw takes up a hole as wide as its head, and as far to both sides as its tip drifts. */
+function inMates({ slant, drift = zero, ...fastening }: Fastening): Fastening {
+  return slant ? { ...fastening, thick: add(fastening.thick, times(drift, 2n)) } : fastening;
+}
 
 /** Rows in the two faces of one partition, at heights that do not clear each other, too deep for its thickness. */
 function meet(a: FastenedEnd, b: FastenedEnd, { thick, inFace }: Fastening): readonly FastenerFault[] {
@@ -58,11 +104,13 @@ function meet(a: FastenedEnd, b: FastenedEnd, { thick, inFace }: Fastening): rea
 /** The grooves along a part that its holes come into: of the face that is bored, or deep enough to reach an end's. */
 function grooveAt(
   end: FastenedEnd,
-  { thick, from, marks }: Fastening,
+  { thick, long = thick, from, marks, slant }: Fastening,
   of: 'part' | 'mate',
 ): readonly FastenerFault[] {
   const { thickness, name, along = [], width } = end[of];
-  const beside = thickness && subtract(shortest(from, subtract(thickness, from)), half(thick));
+  const wood = thickness && subtract(shortest(from, subtract(thickness, from)), half(thick));
+  // slanted holes come out in a face: nothing is beside them
+  const beside = slant ? zero : wood;
   return along.flatMap((groove): readonly FastenerFault[] => {
     const { edge, face, depth, takes } = groove;
     if (edge.at !== 'edge') return [];
@@ -70,7 +118,7 @@ function grooveAt(
     if (of === 'part' && (!beside || atMost(depth, beside) || !reaches(groove, end))) return [];
     const wide = width.mark.value;
     const near = edge.named === 'front' ? groove.near : subtract(wide, add(groove.near, groove.width));
-    const by = marks.map((mark) => overlap(subtract(mark, half(thick)), thick, near, groove.width));
+    const by = marks.map((mark) => overlap(subtract(mark, half(long)), long, near, groove.width));
     const [first, ...rest] = by.filter(isPositive);
     return first ? [{ code: 'in-groove', on: name, takes, by: longest(first, ...rest) }] : [];
   });

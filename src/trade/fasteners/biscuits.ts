@@ -1,4 +1,14 @@
-import { add, half, inches, isPositive, type Length, less, longest, subtract } from '../../length/length';
+import {
+  add,
+  half,
+  inches,
+  isPositive,
+  type Length,
+  less,
+  longest,
+  shortest,
+  subtract,
+} from '../../length/length';
 import { err, ok, type Result } from '../../length/result';
 import { type Schedule, type ScheduleError, screwSchedule } from '../install/schedule';
 
@@ -14,7 +24,10 @@ const biscuits: readonly Biscuit[] = [
   { no: '0', wide: inches(5n, 8n), long: inches(15n, 8n) },
 ];
 
-const thick = inches(5n, 32n);
+/** Nominal, as the cutter of a plate joiner cuts. Inches. Source: README of fasteners. */
+export const biscuitThick = inches(5n, 32n);
+/** A joint is so much longer than its biscuit: no slot comes out longer. Common practice, no source. Inches. */
+const longer = inches(1n, 2n);
 /** A slot is so much deeper than half a biscuit. */
 const deeper = inches(1n, 32n);
 /** Least wood round a slot. Source: README of fasteners. */
@@ -31,6 +44,8 @@ type BiscuitPlan = {
   readonly most: Length;
   /** Least wood left under a slot and beside it. */
   readonly leave: Length;
+  /** From the reference face of the part to the middle of the slots; half its thickness where left out. */
+  readonly from?: Length;
 };
 
 /** What a size lacks, by how much: wood under its slot, wood beside it, or length of the joint. Inches. */
@@ -44,9 +59,11 @@ export type Biscuits = {
   readonly no: BiscuitNo;
   /** In each of the two. */
   readonly slotDeep: Length;
+  /** No slot comes out longer. */
+  readonly slotLong: Length;
   /** Middles of the slots along the joint, from the reference end. */
   readonly row: Schedule;
-  /** From the reference face of the part to the middle of the slots: half its thickness. */
+  /** From the reference face of the part to the middle of the slots. */
   readonly from: Length;
   /** Larger sizes, and what they lack. */
   readonly refused: readonly BiscuitLack[];
@@ -81,19 +98,25 @@ export function biscuitsFor(plan: BiscuitPlan): Result<Biscuits, BiscuitError> {
   return ok({
     no: found.no,
     slotDeep: slotOf(found),
+    slotLong: add(found.long, longer),
     row: row.value,
-    from: half(plan.part),
+    from: fromOf(plan),
     refused: lacks.slice(0, k).flatMap((lack) => lack ?? []),
   });
 }
 
+const fromOf = ({ part, from = half(part) }: BiscuitPlan): Length => from;
+
 const slotOf = ({ wide }: Biscuit): Length => add(half(wide), deeper);
 
-function lackOf(biscuit: Biscuit, { part, mate, run, leave }: BiscuitPlan): BiscuitLack | undefined {
+function lackOf(biscuit: Biscuit, plan: BiscuitPlan): BiscuitLack | undefined {
+  const { part, mate, run, leave } = plan;
+  const from = fromOf(plan);
+  const beside = subtract(shortest(from, subtract(part, from)), half(biscuitThick));
   const checks = [
     { lacks: 'under', has: subtract(mate, slotOf(biscuit)), least: leave },
-    { lacks: 'beside', has: half(subtract(part, thick)), least: leave },
-    { lacks: 'run', has: run, least: add(biscuit.long, inches(1n, 2n)) },
+    { lacks: 'beside', has: beside, least: leave },
+    { lacks: 'run', has: run, least: add(biscuit.long, longer) },
   ] as const;
   const short = checks.find(({ has, least }) => less(has, least));
   return short && { no: biscuit.no, lacks: short.lacks, by: subtract(short.least, short.has) };

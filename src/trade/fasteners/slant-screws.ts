@@ -41,10 +41,14 @@ type SlantPlan = {
   readonly margin?: Length;
 };
 
-export type SlantScrew = {
+export type SlantScrew = Pick<SlantPlan, 'seat' | 'head'> & {
   readonly long: Length;
+  /** How far from the bored face it leaves the end of the part. */
+  readonly leaves: Length;
   /** Square to the joint. */
   readonly bite: Length;
+  /** How far its tip comes off square in the other part. */
+  readonly drift: Length;
   /** Where the screw's line meets the bored face, back from the joint. */
   readonly meets: Length;
   /** How far the seat lies back from the joint, square to it. */
@@ -94,7 +98,11 @@ export function slantScrewFor(plan: SlantPlan): Result<SlantScrew, SlantError> {
   const deepest = over(subtract(leaves, times(half(head), at15.cos)), at15.sin);
   return ok({
     long: found.long,
+    seat,
+    head,
+    leaves,
     bite: biteOf(plan, found.long),
+    drift: times(subtract(found.long, seat), at15.sin),
     meets: over(leaves, at15.tan),
     seatBack: times(seat, at15.cos),
     covered,

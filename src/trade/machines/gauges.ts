@@ -30,6 +30,7 @@ export const gauges = {
   'bit-fence': 't',
   'line-in': 'v',
   'row-middle': 'u',
+  'seat-back': 'z',
 } as const;
 
 export type Gauge = keyof typeof gauges;

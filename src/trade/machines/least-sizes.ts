@@ -1,4 +1,5 @@
 import { inches, type Length, less, subtract, times } from '../../length/length';
+import { isDrilled } from './drilled';
 import { isGroove, type Need, type Reach, type Way } from './limits';
 
 /** A piece under what is safe at its machine as it stands, by how much; each code has its remedy. Inches. */
@@ -35,15 +36,15 @@ export function tooSmallFor(need: Need, { tool }: Pick<Way, 'tool'>, shop: Reach
   if (tool === 'fence' || tool === 'table') return atFence(need);
   if (tool === 'router') {
     const { routerBase } = shop;
-    const across = isGroove(need) ? need.across : need.cut === 'bore' ? undefined : need.width;
+    const across = isGroove(need) ? need.across : isDrilled(need) ? undefined : need.width;
     return routerBase ? under('under-base', across, times(routerBase, 2n)) : [];
   }
   if (tool !== 'sled' && tool !== 'sliding') return [];
-  return need.cut === 'bore' ? [] : under('short-on-sled', need.length, leastLong);
+  return isDrilled(need) ? [] : under('short-on-sled', need.length, leastLong);
 }
 
 function atFence(need: Need): readonly TooSmall[] {
-  if (need.cut === 'bore') return [];
+  if (isDrilled(need)) return [];
   const [along, wide] = isGroove(need) ? [need.across, need.length] : [need.length, need.width];
   const strip = need.cut === 'rip' ? under('narrow-strip', wide, leastStrip) : [];
   const push = under('push-block', wide, leastWide);

@@ -2,6 +2,7 @@ import { add, inches, isPositive, type Length, less, shortest, subtract, zero } 
 import { passesFor } from '../grooves/wall-passes';
 import { depthPasses, usualOverlap } from './depths';
 import { shopAt, type Taker } from './own-machine';
+import { type SlotNeed, slotWants } from './plate';
 import type { OwnMachine, Shop, ShopField, Tool } from './shop';
 
 /** What a cut wants of a machine. What is not said of a piece puts no limit to it. Inches. */
@@ -29,7 +30,8 @@ export type Need =
       readonly rides?: Length | undefined;
     }
   /** Holes at a drill press: their middle from the edge at its fence, how deep, how wide. */
-  | { readonly cut: 'bore'; readonly off: Length; readonly depth: Length; readonly dia: Length };
+  | { readonly cut: 'bore'; readonly off: Length; readonly depth: Length; readonly dia: Length }
+  | SlotNeed;
 
 type Piece = {
   readonly length?: Length | undefined;
@@ -128,6 +130,8 @@ type Own = Found & Partial<Pick<Way, 'figure' | 'lines' | 'depths'>>;
 
 function wayFrom(need: Need, at: At): Own | undefined {
   if (need.cut === 'bore') return at.other ? undefined : bored(need, at.shop);
+  if (need.cut === 'slot')
+    return at.other ? undefined : all(slotWants(need, at.shop).map((want) => within(at.shop, ...want)));
   if (need.cut === 'groove') return grooveWay(need, at);
   if (isGroove(need)) return at.other ? undefined : offOneEdge(need, at);
   if (at.tool === 'circular' || at.tool === 'plunge')

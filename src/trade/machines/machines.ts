@@ -5,7 +5,8 @@ import type { Machine } from './machine';
  * Every machine as it stands ready for a setup. The ids are stored and stand in keys and addresses: none is ever
  * spelled otherwise. `rip`, `fence` and `rabbet` are the table saw: with a single blade, a stack, a stack in a
  * sacrificial fence, and in `finger` a sled with a pin that each slot is stepped over; `slidingcut`, `sliding`,
- * `slidingnotch` and `slidinglap` the sliding saw. `press` is a drill press, `template` a drill by hand in a template.
+ * `slidingnotch` and `slidinglap` the sliding saw. `press` is a drill press, `template` a drill by hand in a template,
+ * `slant` one in a guide that slants it; `plate` a plate joiner.
  */
 const machines = {
   rip: { cuts: 'blade', forHandWork: true },
@@ -25,6 +26,8 @@ const machines = {
   jig: { cuts: 'tool' },
   press: { cuts: 'bit' },
   template: { cuts: 'bit', caution: 'press' },
+  slant: { cuts: 'bit', caution: 'press' },
+  plate: { cuts: 'tool' },
   hand: { cuts: 'tool', forHandWork: true },
   bench: { cuts: 'none', forHandWork: true, caution: 'hand' },
 } as const satisfies Readonly<Record<string, Machine>>;

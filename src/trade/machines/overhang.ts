@@ -1,4 +1,5 @@
 import { half, type Length, less, subtract, times } from '../../length/length';
+import { isDrilled } from './drilled';
 import { type Ask, isGroove, type Need, type Way } from './limits';
 import type { Shop } from './shop';
 
@@ -35,7 +36,7 @@ export function overhangOf(need: Need, { tool }: Pick<Way, 'tool'>, shop: Shop):
 }
 
 function pastBlade(need: Need, tool: Way['tool']): Past | undefined {
-  if (need.cut === 'bore' || !need.length) return undefined;
+  if (isDrilled(need) || !need.length) return undefined;
   const { length: whole } = need;
   if (need.cut === 'rip') return tool === 'fence' ? { field: 'tableBehind', past: whole, whole } : undefined;
   if (need.cut === 'crosscut')

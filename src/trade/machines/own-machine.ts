@@ -20,6 +20,7 @@ export const ownFields: Readonly<Record<Tool, readonly OwnField[]>> = {
   circular: ['kerf', 'shoeKeep', 'shoeWaste', 'circularDepth', 'circularGuide'],
   plunge: ['kerf', 'guideEdge', 'circularDepth', 'circularGuide'],
   press: ['pressThroat', 'pressStroke', 'pressBit'],
+  plate: ['plateDeep', 'plateFence', 'plateBase'],
 };
 
 /** A machine of the shop's own by its id; nothing where this shop has none such. */

@@ -47,6 +47,7 @@ const onTool: Readonly<Partial<Record<Would['code'], Tool>>> = {
 
 function would(need: Need, shop: Reach): readonly Would[] {
   if (need.cut === 'bore') return [{ code: 'template' }];
+  if (need.cut === 'slot') return [];
   if (need.cut === 'groove') return grooveRemedies(need, shop);
   if (isGroove(need)) return [...otherEnd(need, shop), { code: 'template' }];
   const each = over(throughOf(need.thickness) ?? zero, 2n);

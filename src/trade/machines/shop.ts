@@ -2,9 +2,18 @@ import type { Length } from '../../length/length';
 
 /**
  * What of a shop takes a piece: a table saw by its fence or its sled, a sliding saw, a router, a circular saw, a drill
- * press; a router table and a plunge saw on its guide, which a shop has only as machines of its own.
+ * press, a plate joiner; a router table and a plunge saw on its guide, which a shop has only as machines of its own.
  */
-export type Tool = 'fence' | 'sled' | 'sliding' | 'router' | 'circular' | 'press' | 'table' | 'plunge';
+export type Tool =
+  | 'fence'
+  | 'sled'
+  | 'sliding'
+  | 'router'
+  | 'circular'
+  | 'press'
+  | 'plate'
+  | 'table'
+  | 'plunge';
 
 /** A machine the shop added for itself, by the name it is kept under: no tool is spelled so. */
 export type OwnId = `own${string}`;
@@ -60,6 +69,12 @@ export type Shop = {
   readonly pressThroat?: Length | undefined;
   readonly pressStroke?: Length | undefined;
   readonly pressBit?: Length | undefined;
+  /**
+   * Plate joiner: deepest it plunges, from its fence to the middle of the cutter at most, and from its base to that.
+   */
+  readonly plateDeep?: Length | undefined;
+  readonly plateFence?: Length | undefined;
+  readonly plateBase?: Length | undefined;
   /** Router base edge to cutter centre. */
   readonly routerBase?: Length | undefined;
   readonly bit?: Length | undefined;
@@ -87,7 +102,9 @@ export type Shop = {
   readonly order?: readonly (Tool | OwnId)[] | undefined;
   /** Machines it added for itself. No figure. */
   readonly own?: readonly OwnMachine[] | undefined;
+  /** Lengths of the screws on its shelf. No figure. */
+  readonly screws?: readonly Length[] | undefined;
 };
 
 /** The name of a figure: it is kept under it. */
-export type ShopField = Exclude<keyof Shop, 'order' | 'own' | 'atGuide'>;
+export type ShopField = Exclude<keyof Shop, 'order' | 'own' | 'atGuide' | 'screws'>;

@@ -1,5 +1,6 @@
 import { inches, type Length, less } from '../../length/length';
 import type { Ask } from './limits';
+import { smallFence } from './plate';
 import type { ShopField } from './shop';
 
 /** What the smallest machine of its kind takes. Common practice, no source. Inches. */
@@ -20,6 +21,7 @@ const smallest: Partial<Record<ShopField, Length>> = {
   pressThroat: inches(4n),
   pressStroke: inches(2n),
   pressBit: inches(3n, 8n),
+  plateFence: smallFence,
 };
 
 /**

@@ -12,6 +12,7 @@ const makes: Readonly<Record<Need['cut'], readonly Tool[]>> = {
   stopped: ['table'],
   shoulder: ['sled'],
   bore: ['press'],
+  slot: ['plate'],
 };
 
 /** What makes a cut as well, on a machine that is another setup: where it is said of the part, by no order. */

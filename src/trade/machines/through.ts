@@ -41,4 +41,6 @@ export type Chosen = {
   readonly alongBy?: string | undefined;
   readonly shoulderBy?: string | undefined;
   readonly boreBy?: string | undefined;
+  /** The plate joiner of the shop's own that cuts its slots. */
+  readonly slotBy?: string | undefined;
 };

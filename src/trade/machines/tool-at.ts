@@ -21,6 +21,7 @@ const toolOfMachine: Partial<Record<MachineId, Tool>> = {
   routertable: 'table',
   saw: 'circular',
   press: 'press',
+  plate: 'plate',
 };
 
 /** The tool a machine is, as it stands ready. @example toolAt('index') // 'sled' */

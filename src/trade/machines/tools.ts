@@ -11,10 +11,11 @@ const known: Readonly<Record<Tool, readonly ShopField[]>> = {
   table: ['capacity', 'bit'],
   plunge: ['circularDepth', 'circularGuide', 'kerf'],
   press: ['pressThroat', 'pressStroke', 'pressBit'],
+  plate: ['plateDeep', 'plateFence', 'plateBase'],
 };
 
 /** As tools are tried until the shop says otherwise: what stands ready, before what is laid on the work. */
-const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular', 'press'];
+const usualOrder: readonly Tool[] = ['sled', 'fence', 'sliding', 'router', 'circular', 'press', 'plate'];
 /** What a shop has only as a machine of its own. */
 const ownAlone: readonly (Tool | OwnId)[] = ['table', 'plunge'] satisfies Tool[];
 export const isOwnAlone = (tool: Tool | OwnId): boolean => ownAlone.includes(tool);

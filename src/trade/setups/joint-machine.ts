@@ -20,10 +20,11 @@ const jointBy = {
   stopped: 'edgeBy',
   shoulder: 'shoulderBy',
   bore: 'boreBy',
+  slot: 'slotBy',
 } as const satisfies Partial<Record<Need['cut'], keyof Chosen>>;
 
 type JointCut = keyof typeof jointBy;
-export type JointField = 'edgeBy' | 'alongBy' | 'shoulderBy' | 'boreBy';
+export type JointField = 'edgeBy' | 'alongBy' | 'shoulderBy' | 'boreBy' | 'slotBy';
 
 /** Under which name it is kept what makes such operations of a part. */
 export function jointFieldOf(op: Pick<Operation, 'what' | 'which'>): JointField | undefined {
@@ -31,6 +32,7 @@ export function jointFieldOf(op: Pick<Operation, 'what' | 'which'>): JointField 
   if (what === 'along' && isThrough(op)) return 'alongBy';
   if (what === 'rabbet' || what === 'along') return 'edgeBy';
   if (what === 'notch' || what === 'lap') return 'shoulderBy';
+  if (what === 'slot') return 'slotBy';
   return what === 'bore' ? 'boreBy' : undefined;
 }
 export const isJoint = (need: Need): need is JointNeed => need.cut in jointBy;

@@ -134,10 +134,13 @@ export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Plac
   };
 }
 
-/** For what holds a butted joint: an end with its reference face toward you; a face up, its front edge toward you. */
-export const fastened = (part: Part, { in: where }: FastenerRow): Placing =>
+/**
+ * For what holds a butted joint: an end with its reference face toward you, up for a joiner's fence and where a guide
+ * is clamped to it; a face up, its front edge toward you.
+ */
+export const fastened = (part: Part, { in: where, biscuit, slant }: FastenerRow): Placing =>
   where.at === 'ends'
-    ? { face: { named: where.off, lies: 'out' } }
+    ? { face: { named: where.off, lies: biscuit || slant ? 'up' : 'out' } }
     : {
         face: { named: faceOf(part, { copy: undefined, ...where }).named, lies: 'up' },
         toYou: edge('front'),

@@ -50,6 +50,12 @@ export function needOf(op: Operation, part: Part): Need | undefined {
       const toPress = setup.machine === 'press' || which.short || which.passed;
       return toPress ? { cut: 'bore', off, dia, depth: deep } : undefined;
     }
+    case 'slot': {
+      const { which, setup } = op;
+      if (which?.is !== 'fasteners' || !setup.height) return undefined;
+      const where = which.row.in.at === 'face' ? 'face' : 'end';
+      return { cut: 'slot', in: where, off: op.figure, depth: setup.height };
+    }
     default:
       return undefined;
   }

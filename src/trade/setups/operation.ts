@@ -20,6 +20,7 @@ type Cutting =
   | 'tails'
   | 'pins'
   | 'bore'
+  | 'slot'
   | 'fingers'
   | 'test'
   | 'hand';

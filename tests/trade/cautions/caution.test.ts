@@ -37,6 +37,8 @@ const atMachine: Record<MachineId, Caution> = {
   jig: 'jig',
   press: 'press',
   template: 'press',
+  slant: 'press',
+  plate: 'plate',
   hand: 'hand',
   bench: 'hand',
 };
@@ -55,6 +57,7 @@ const atWhat: Record<What, Caution | 'of its machine'> = {
   tails: 'of its machine',
   pins: 'of its machine',
   bore: 'of its machine',
+  slot: 'of its machine',
   fingers: 'of its machine',
   test: 'of its machine',
   hand: 'of its machine',
@@ -146,7 +149,7 @@ describe('cautions', () => {
   test('is spelled so, for ever', () => {
     expect(cautions.join(' ')).toBe(
       'rip crosscut mitre stop fence router saw spacers index sliding tablerouter rabbet notch lap dovetail finger routertable ' +
-        'stick jig press hand ' +
+        'stick jig press plate hand ' +
         'dry-fit finish-inside glue-up frame-on marks box-up hang carry-in level front-on ' +
         'anchor check-again cure load label look-back scribe filler cleat stop-block ' +
         'sheet-cut stick-cut carry stack shims as-built old-finish plunge',

@@ -44,6 +44,8 @@ const cutsOf: Record<MachineId, Cuts> = {
   jig: 'tool',
   press: 'bit',
   template: 'bit',
+  slant: 'bit',
+  plate: 'tool',
   hand: 'tool',
   bench: 'none',
 };
@@ -89,6 +91,7 @@ test('ids of machines and letters of gauges are spelled so, for ever', () => {
     't bit-fence',
     'v line-in',
     'u row-middle',
+    'z seat-back',
   ]);
 });
 

@@ -8,7 +8,17 @@ import { passedOver, takerOf } from '../../../src/trade/machines/taker';
 import { setupOf } from '../../../src/trade/setups/setup';
 import { runs } from '../../runs';
 
-const tools: readonly Tool[] = ['fence', 'sled', 'sliding', 'router', 'circular', 'press', 'table', 'plunge'];
+const tools: readonly Tool[] = [
+  'fence',
+  'sled',
+  'sliding',
+  'router',
+  'circular',
+  'press',
+  'plate',
+  'table',
+  'plunge',
+];
 const size = fc.integer({ min: 1, max: 8 * 60 }).map((n) => inches(BigInt(n), 8n));
 const maybe = fc.option(size, { nil: undefined });
 

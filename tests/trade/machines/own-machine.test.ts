@@ -61,6 +61,7 @@ describe('where machines of a shop’s own are tried', () => {
       'router',
       'circular',
       'press',
+      'plate',
       'own1',
       'own2',
     ]);
@@ -73,6 +74,7 @@ describe('where machines of a shop’s own are tried', () => {
       'router',
       'circular',
       'press',
+      'plate',
       'own1',
     ]);
   });

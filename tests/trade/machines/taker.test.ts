@@ -38,6 +38,7 @@ describe('toolOrder', () => {
       'fence',
       'circular',
       'press',
+      'plate',
     ]);
     // what a shop has only as machines of its own has no place of every shop's
     expect(toolOrder({ order: ['plunge', 'table', 'router'] })).toEqual(toolOrder({ order: ['router'] }));

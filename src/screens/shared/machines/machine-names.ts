@@ -27,6 +27,8 @@ export const machineNames: Readonly<Record<MachineId, string>> = {
   jig: 'Drilling jig',
   press: 'Drill press and fence',
   template: 'Drill and template',
+  slant: 'Drill in a guide at 15°',
+  plate: 'Plate joiner',
   hand: 'By hand',
   bench: 'At the bench',
 };

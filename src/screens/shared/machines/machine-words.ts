@@ -222,6 +222,18 @@ export const machineWords: Words = {
   template: {
     held: (on) => `from the ${on} to the middle of the row`,
   },
+  slant: {
+    held: (on) => `guide clamped on the ${on}; short of the end, along the bit`,
+  },
+  plate: {
+    held: (words, { on }) =>
+      on.at === 'face' ? `fence on the ${words}` : `from the ${words} to the middle of the slots`,
+    caution: [
+      'Work clamped, both hands on the joiner.',
+      'Its cutter is back in and stands before you lift it. Unplug before the cutter is changed. No gloves or loose sleeves.',
+    ],
+    part: 'fasteners',
+  },
   bench: {
     forHandWork: 'at the bench',
   },
