@@ -37,4 +37,4 @@ test('assembled, sides run past the upper face of a top by what is said, both al
     { numRuns: runs(100) },
   );
   expect(stood).toBeGreaterThan(30);
-});
+}, 3_600_000);
