@@ -6,7 +6,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
 }) => {
   await openSample(page);
   await page.goto('./#/part/case~left');
-  await page.getByRole('button', { name: 'A rabbet, groove, notch or lap' }).click();
+  await page.getByRole('button', { name: 'A rabbet, groove, notch, lap or mitre' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await choose(page, 'Joint 1: along which edge or end', 'front edge');
   await typeInto(page, 'Joint 1: how far from there', '1/2');
@@ -23,7 +23,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(page.getByText('groove added by hand', { exact: true })).toBeVisible();
   // the back of a drawer has a bottom and a top edge: set like the grooves of its sides, it is cut with them
   await page.goto('./#/part/drawers~c1d1boxback');
-  await page.getByRole('button', { name: 'A rabbet, groove, notch or lap' }).click();
+  await page.getByRole('button', { name: 'A rabbet, groove, notch, lap or mitre' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await typeInto(page, 'Joint 1: how far from there', '13/32');
   await typeInto(page, 'Joint 1: how wide', '11/32');

@@ -57,6 +57,23 @@ test('a rabbet added to a board by hand is cut at the setup of the case’s own 
   expect(runs(after)).toBe(runs(before)); // the rabbet is cut while the setup stands
 });
 
+test('a mitre added to a board is cut at the setup of a case mitred at the same length', () => {
+  const mitred = editCase('c', { bottomJoint: 'mitre', topJoint: 'mitre' });
+  const long = editBoard('d', {
+    name: 'Rail',
+    length: l('30'),
+    across: l('3'),
+    end: 'left',
+    thickness: l('3/4'),
+  });
+  const joint = editHandJoint('j', { part: 'd', kind: 'mitre', at: 'end' });
+  const { plan } = worked([...decided, ...mitred, ...long, ...joint]);
+  const of = (part: string) => plan.operations.filter((op) => op.part === part && op.what === 'mitre');
+  // the bottom is as long as the case is wide, 30
+  expect(of('d').map(({ setup }) => setup.key)).toEqual([of('c~bottom')[0]?.setup.key]);
+  expect(of('d')[0]?.which).toEqual({ is: 'long-points', ends: ['left'] });
+});
+
 // in the sample the grooves for the drawer bottoms lie 13/32 up, 11/32 wide and 3/16 deep
 test('a groove added to the back of a drawer from its bottom edge is cut at the setup of those of the sides', () => {
   const joint = editHandJoint('j', {

@@ -2,7 +2,7 @@ import { assertNever } from '../../length/result';
 import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
 import { exactly as w } from '../shared/exact-words';
 
-export const another = 'A rabbet, groove, notch or lap';
+export const another = 'A rabbet, groove, notch, lap or mitre';
 export const added = 'A joint added by hand';
 export const remove = 'Take it out';
 
@@ -11,6 +11,7 @@ export const kinds: Readonly<Record<HandJoint['kind'], string>> = {
   groove: 'A groove',
   notch: 'A notch in the back edge',
   lap: 'A lap across the face',
+  mitre: 'A mitre',
 };
 
 export const removed = (kind: HandJoint['kind']): string => `${kinds[kind]} taken out`;
@@ -20,6 +21,7 @@ export const slips: Readonly<Record<HandJoint['kind'], string>> = {
   rabbet: '{kind} along the {at}, {width} wide and {depth} deep, for {takes}.',
   groove: '{kind} along the {at}, its near wall {near} from it, {width} wide and {depth} deep, for {takes}.',
   notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
+  mitre: '{kind} at the {at}, 45°, the long point outside.',
   lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
 };
 
@@ -51,6 +53,8 @@ export function fault(found: HandJointFault): string {
       return `It is not cut: it comes out at the other side${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. Less than ${w(found.thickness)} deep fits.`;
     case 'off':
       return `It is not cut: it runs ${w(found.by)} off the part, which has ${w(found.has)} there.`;
+    case 'taken':
+      return `It is not cut: its ${found.end} end has a joint of its own. Its other end, or another part, takes a mitre.`;
     default:
       return assertNever(found);
   }

@@ -78,12 +78,13 @@ function One({ bench, part, joint, no, open, onOpen }: OneProps) {
   );
 }
 
-const kinds = ['rabbet', 'groove', 'notch', 'lap'] as const;
+const kinds = ['rabbet', 'groove', 'notch', 'lap', 'mitre'] as const;
+const ends = ['end', 'other'] as const;
 
 function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words.Blank, Ask>> {
   const { id, kind, at, takes } = joint;
   // one that was said before is offered as it was
-  const places = [...new Set([...edgesOf(part), 'end', 'other', at] as const)];
+  const places = kind === 'mitre' ? ends : [...new Set([...edgesOf(part), ...ends, at] as const)];
   const length = (blank: 'width' | 'depth' | 'near'): Ask => ({
     as: 'length',
     title: words.ask(blank, no),
@@ -98,7 +99,12 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
       title: words.ask('kind', no),
       now: kind,
       choices: kinds.map((value) => ({ value, label: words.kinds[value] })),
-      save: (value) => editHandJoint(id, { kind: kinds.find((one) => one === value) }),
+      save: (value) =>
+        editHandJoint(id, {
+          kind: kinds.find((one) => one === value),
+          // only an end is mitred
+          ...(value === 'mitre' && !ends.some((one) => one === at) ? { at: 'end' } : {}),
+        }),
     },
     at: {
       as: 'choice',

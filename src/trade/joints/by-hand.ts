@@ -7,7 +7,7 @@ import type { EdgeName } from './edges';
 export type HandJoint = {
   readonly id: string;
   readonly part: string;
-  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap';
+  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap' | 'mitre';
   /** Along which edge, as the part has them (`edgesOf`), or end: that it is measured from, or the other. */
   readonly at: EdgeName | 'end' | 'other';
   /** What lies in it, in the words of whoever added it. */
@@ -34,15 +34,20 @@ export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
   return { at: 'end', named: at === 'end' ? end : (opposite[end] ?? 'other') };
 }
 
-/** Why a joint is not cut: it comes out at the other face, by so much or just; or it runs off the part, by so much. */
+/**
+ * Why a joint is not cut: it comes out at the other face, by so much or just; it runs off the part, by so much; or its
+ * end has a joint of the case.
+ */
 export type HandJointFault =
   | { readonly code: 'nothing'; readonly field: 'width' | 'depth' }
   | { readonly code: 'through'; readonly by: Length; readonly thickness: Length }
-  | { readonly code: 'off'; readonly by: Length; readonly has: Length };
+  | { readonly code: 'off'; readonly by: Length; readonly has: Length }
+  | { readonly code: 'taken'; readonly end: string };
 
 /** What keeps a joint from being cut as it is said; nothing where it can be, or is not wholly said. */
 export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefined {
   const { width, depth, near = zero, kind, at } = joint;
+  if (kind === 'mitre') return takenBy(part, sideOf(part, at).named);
   if (!width || !depth) return undefined;
   const none = isPositive(width) ? (isPositive(depth) ? undefined : 'depth') : 'width';
   if (none) return { code: 'nothing', field: none };
@@ -56,9 +61,22 @@ export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefine
   return less(has, far) ? { code: 'off', by: subtract(far, has), has } : undefined;
 }
 
+/** An end that is cut to go into another part, or is a long point already, takes no mitre. */
+function takenBy(part: Part, end: string): HandJointFault | undefined {
+  const { rabbets, tongues = [], endCut, longPoint } = part;
+  const rabbeted = rabbets.some(({ id, along }) => along.at === 'end' && along.named === end && !isHand(id));
+  const taken = rabbeted || tongues.some((tongue) => tongue.end === end) || endCut || longPoint;
+  return taken ? { code: 'taken', end } : undefined;
+}
+
+const isEnd = ({ at }: HandJoint): boolean => at === 'end' || at === 'other';
+
 /** Whether all is said that its cut needs. */
-const isSaid = ({ kind, width, depth, near }: HandJoint): boolean =>
-  width !== undefined && depth !== undefined && (kind === 'rabbet' || near !== undefined);
+function isSaid(joint: HandJoint): boolean {
+  const { kind, width, depth, near } = joint;
+  if (kind === 'mitre') return isEnd(joint);
+  return width !== undefined && depth !== undefined && (kind === 'rabbet' || near !== undefined);
+}
 
 /**
  * A part with the joints that were added to it: cut like those it has from its case, at the same setups.
@@ -77,11 +95,22 @@ export function withHandJoints(part: Part, joints: readonly HandJoint[]): Part {
     along: [...(part.along ?? []), ...of('groove').flatMap((joint) => grooveOf(part, joint))],
     notches: [...part.notches, ...of('notch').flatMap(shoulderedOf)],
     laps: [...part.laps, ...of('lap').flatMap(shoulderedOf)],
+    ...mitredAt(part, of('mitre')),
   };
+}
+
+/** Its mitred ends, that it is measured from first; it stays as long: to the long points. */
+function mitredAt(part: Part, joints: readonly HandJoint[]): Pick<Part, 'mitres'> {
+  const ends = new Set([...(part.mitres ?? []), ...joints.map(({ at }) => sideOf(part, at).named)]);
+  const [...all] = ends;
+  return all.length > 0
+    ? { mitres: all.sort((a, b) => Number(b === part.end) - Number(a === part.end)) }
+    : {};
 }
 
 /** Their ids in the operations of the part: no id of a joint of a case begins so. */
 const idOf = ({ id }: HandJoint): string => `x${id}`;
+const isHand = (id: string): boolean => id.startsWith('x');
 
 function rabbetOf(part: Part, joint: HandJoint): readonly Rabbet[] {
   const { width, depth, takes: said, at } = joint;

@@ -55,6 +55,32 @@ test('what comes out at the other side or runs off the part is not cut, and it i
   expect(faultOf(part, joint({ depth: l('0') }))).toEqual({ code: 'nothing', field: 'depth' });
 });
 
+test('an end is mitred once, the one it is measured from first, and the part stays as long', () => {
+  const mitre = (own: Partial<HandJoint>) =>
+    joint({ kind: 'mitre', width: undefined, depth: undefined, ...own });
+  const made = withHandJoints(part, [
+    mitre({ id: 'a', at: 'other' }),
+    mitre({ id: 'b', at: 'end' }),
+    mitre({ id: 'c', at: 'end' }),
+  ]);
+  expect(made.mitres).toEqual(['bottom', 'top']);
+  expect(w(made.length.mark.value)).toBe('24');
+  // no edge is mitred
+  expect(withHandJoints(part, [mitre({ at: 'back' })])).toBe(part);
+});
+
+test('an end that goes into another part takes no mitre, one with work by hand alone does', () => {
+  const mitre = joint({ kind: 'mitre', at: 'end', width: undefined, depth: undefined });
+  const [own] = withHandJoints(part, [joint({ at: 'end' })]).rabbets;
+  if (!own) throw new Error('a rabbet is wanted');
+  expect(faultOf({ ...part, rabbets: [own] }, mitre)).toBeUndefined();
+  expect(faultOf({ ...part, rabbets: [{ ...own, id: 'top' }] }, mitre)).toEqual({
+    code: 'taken',
+    end: 'bottom',
+  });
+  expect(faultOf({ ...part, rabbets: [{ ...own, id: 'top' }] }, { ...mitre, at: 'other' })).toBeUndefined();
+});
+
 test('an edge is that which was said, by any of their names', () => {
   for (const at of ['back', 'front', 'bottom', 'top', 'left', 'right'] as const)
     expect(sideOf({ end: 'left' }, at)).toEqual({ at: 'edge', named: at });
