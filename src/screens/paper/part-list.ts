@@ -6,6 +6,7 @@ import { type Block, beside, flow, gap, type Leaf, roomOn, stacked, textBlock } 
 import { line, type Page, type WidthOf } from '../../ui/paper/ink';
 import { cutElse } from '../shared/at-setup';
 import { byStock } from '../shared/by-stock';
+import { notedLines } from '../shared/noted-lines';
 import { madeOf, operation } from '../shared/part-list-words';
 import { partWord } from '../shared/part-words';
 import * as words from './list-words';
@@ -53,6 +54,9 @@ function* partBlocks({ list, leaf, widthOf }: PartPrint, part: Part, code: CodeO
     textBlock({ text: name, high: 4, bold: true }, at),
     textBlock({ text: words.sizes(part, plan.job.tape), high: 5 }, at),
     textBlock({ text: madeOf(part, stuff), high: 3 }, { ...at, after: 1 }),
+    ...notedLines({ job: plan.job, plan, place: { of: 'part', id: part.id }, parts: [] }).map((text) =>
+      textBlock({ text, high: 2.8 }, { ...at, after: 1 }),
+    ),
   ]);
   yield { ...head, ...(work.length > 0 ? { head: true as const } : {}) };
   for (const op of work) {

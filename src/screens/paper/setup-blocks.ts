@@ -22,6 +22,7 @@ import { onWords } from '../shared/cut-words';
 import { exactly } from '../shared/exact-words';
 import { laidOut } from '../shared/laid-out';
 import { lacksText } from '../shared/limit-words';
+import { notedLines } from '../shared/noted-lines';
 import { otherFiguresOf } from '../shared/other-figures';
 import { pieceName } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
@@ -122,7 +123,12 @@ function noted(print: SetupPrint, operations: readonly Operation[], first: Opera
     ...thinnerSays(plan, operations),
     ...reachSays(operations, plan, print.reach),
     ...kept,
-    ...(recipe.note ? [recipe.note] : []),
+    ...notedLines({
+      job: plan.job,
+      plan,
+      place: { of: 'setup', id: first.setup.key },
+      parts: [...new Set(operations.map(({ part }) => part))],
+    }),
   ].flatMap((says) => lines(print, says));
 }
 

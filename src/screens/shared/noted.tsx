@@ -4,6 +4,7 @@ import { picturesAt } from '../../job/pictures';
 import { type NotedPlace, placeCode } from '../../job/place-code';
 import type { Bench } from '../bench';
 import { TextDock } from './ask-dock';
+import { notedLines } from './noted-lines';
 import * as words from './noted-words';
 import './noted.css';
 
@@ -66,14 +67,7 @@ type SawProps = NotedProps & { readonly parts: readonly string[] };
 export function NotedAtSaw({ bench, place, parts }: SawProps) {
   const job = bench.job.value;
   if (!job) return null;
-  const plan = bench.plan.value;
-  const own = noteOf(job, place);
-  const lines = parts.flatMap((id) => {
-    const at: NotedPlace = { of: 'part', id };
-    const said = noteOf(job, at);
-    return said ? [words.atTheSaw(words.placeWord(at, plan), said)] : [];
-  });
-  const all = [...(own ? [words.atTheSaw(words.note, own)] : []), ...lines];
+  const all = notedLines({ job, plan: bench.plan.value, place, parts });
   return (
     <>
       {all.map((line) => (

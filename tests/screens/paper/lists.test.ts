@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { editNote } from '../../../src/job/notes';
 import { checklistOf } from '../../../src/plan/checklist';
 import { sheetCodes } from '../../../src/plan/sheet-codes';
 import { sheetName } from '../../../src/screens/paper/list-words';
 import { partPages } from '../../../src/screens/paper/part-list';
 import { sheetPages, sheetsOnPaper } from '../../../src/screens/paper/sheet-list';
-import { at, opened } from '../../plan/laid-sample';
+import { at, opened, withMore } from '../../plan/laid-sample';
 import { a4, expectNeat, letter, textOf, widthOf } from './on-pages';
 
 const { plan, folded, found } = at(opened.entries);
@@ -21,6 +22,17 @@ describe.each([
     const boxes = pages.flatMap(({ ink }) => ink.filter((one) => one.draw === 'box'));
     const ids = new Set(plan.parts.map(({ id }) => id));
     expect(boxes.length).toBe(plan.operations.filter((op) => ids.has(op.part)).length);
+  });
+
+  test('what is noted of a part stands under it', () => {
+    const noted = at(
+      withMore(opened.entries, editNote({ of: 'part', id: 'case~left' }, 'Knot at the front')),
+    );
+    const pages = [...partPages({ list: checklistOf(noted.plan, noted.folded), day, leaf, widthOf })];
+    expectNeat(pages, leaf);
+    expect(textOf(pages[0] ?? { wide: 0, high: 0, ink: [] })).toMatch(
+      /^Left side\n[^\n]*\n[^\n]*\nNote: Knot at the front\n/m,
+    );
   });
 
   test('each sheet has its pieces by name and its cuts by number', () => {
