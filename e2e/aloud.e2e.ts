@@ -37,6 +37,12 @@ test('a tap reads the figure at the saw aloud, as it is said in a shop, with the
   const piece = await page.locator('.mpiece b').first().textContent();
   expect(first).toContain(piece ?? '-');
   await shot(page, 'aloud');
+  // another stack is a step of its own: both its figures stand giant, and both are read
+  await page.goto('./#/saw/shellcase');
+  await pastBounce(page);
+  await page.getByRole('button', { name: 'Say it aloud' }).click();
+  const [, change = ''] = await said(page);
+  expect(change).toMatch(/^Change the stack; Stack .* sixty-fourths.*; Raise to a quarter.*, off the table$/);
 });
 
 test('every step is read where that was chosen, without a tap', async ({ page }) => {

@@ -57,6 +57,7 @@ export function ChangeOfBuild({ bench, list, card, change: { from, to } }: Chang
       progress={words.buildOf(at + 1, runs.length)}
       title={changeWords(to)}
       figure={undefined}
+      aloud={[changeWords(to), words.aloudSet(to, tape)].filter(Boolean).join('; ')}
       scrolls={<Caution bench={bench} code={cautionOf(to)} />}
       goTo={back}
       skip={{ label: words.notYet, onTap: back }}

@@ -11,6 +11,7 @@ import type { Card } from '../../trade/setups/checklist';
 import { isStep, type Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Bore } from '../../trade/shelves/bore';
+import { aloud } from '../shared/aloud-words';
 import { isAtBench } from '../shared/block-words';
 import { capital } from '../shared/capital';
 import { buildWords, fromAbove, whatWords } from '../shared/cut-words';
@@ -128,6 +129,15 @@ export const buildOf = (no: number, of: number): string => `Change ${no} of ${of
 export const wide = (decimals: string): string => `${decimals} wide`;
 export const raiseTo = (machine: MachineId): string => (fromAbove(machine) ? 'Set to' : 'Raise to');
 export const offTheTable = (machine: MachineId): string => (fromAbove(machine) ? 'deep' : 'off the table');
+/** What is read aloud of a cutter and its height: both figures, as they stand on the screen. */
+export function aloudSet({ setup: { machine, cutter: width, height } }: Operation, tape: Tape): string {
+  const fine = cutterTape(tape);
+  const both = [
+    ...(width ? [`${cutter(machineAt(machine).cuts, false)} ${aloud(markAt(width, fine), fine)}`] : []),
+    ...(height ? [`${raiseTo(machine)} ${aloud(markAt(height, tape), tape)}, ${offTheTable(machine)}`] : []),
+  ];
+  return both.join('; ');
+}
 export const notYet = 'Not yet';
 /** A tap also says of the test cut, where one is asked for, that it fits. */
 export const isSet = (tested: boolean): string => (tested ? 'Set and tested' : 'It is set');

@@ -99,3 +99,11 @@ test('what comes first is called done by its name, several together', () => {
   expect(words.alreadyDone([rip])).toBe('The rip is done already');
   expect(words.alreadyDone([rip, again])).toBe('All that is done already');
 });
+
+test('of a change of build both figures are read, as they stand on its screen; of a blade alone nothing', () => {
+  const setup = { ...rip.setup, machine: 'stop', cutter: l('47/64'), height: l('1/4') } as const;
+  expect(words.aloudSet({ ...rip, setup }, '1/32')).toBe(
+    'Stack forty-seven sixty-fourths; Raise to a quarter, off the table',
+  );
+  expect(words.aloudSet(rip, '1/32')).toBe('');
+});
