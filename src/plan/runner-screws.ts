@@ -1,8 +1,12 @@
 import { add, inches, type Length, longest, shortest, zero } from '../length/length';
 import { figureIn } from '../length/metric-figures';
+import { toStored } from '../length/stored';
 import type { Units } from '../length/units';
+import type { HungDrawer } from '../trade/boxes/hung';
 import type { ScrewSchedule } from '../trade/buying/screws';
 import type { HungRole } from '../trade/carcass/part-name';
+import type { Sizes } from '../trade/carcass/sizes';
+import type { Bank } from '../trade/fronts/bank';
 import { type Schedule, screwSchedule } from '../trade/install/schedule';
 import { type Screw, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
 import type { BankPlan } from './bank-plan';
@@ -21,6 +25,12 @@ export function runnerRow(run: Length, units: Units | undefined): Schedule | und
   return row.ok ? row.value : undefined;
 }
 
+/** The thinnest wall of the bays of a bank. */
+function wallOf({ thick, bays }: Sizes, { bay, across }: Bank): Length {
+  const inner = bay > 1 || bay + across - 1 < bays.length;
+  return inner ? shortest(thick('side'), thick('partition')) : thick('side');
+}
+
 /**
  * The screw through a runner, with what packs it out behind a frame, into the thinnest wall of its bays. Nothing where
  * nobody knows the walls: in no case of the job.
@@ -33,13 +43,57 @@ export function runnerScrew(
   const found = worked.get(bank.of ?? '');
   const hung = drawers?.ok ? drawers.value.slides.hung : undefined;
   if (!found?.ok || !hung) return undefined;
-  const { thick, bays } = found.value.sizes;
-  const inner = bank.bay > 1 || bank.bay + bank.across - 1 < bays.length;
-  const into = inner ? shortest(thick('side'), thick('partition')) : thick('side');
+  const into = wallOf(found.value.sizes, bank);
   const packed = packingOf(worked, bank).flatMap(({ left, right }) => [left, right]);
   const through = add(hung.thick, longest(zero, ...packed));
   const bite = { leastBite: usualBites.face, margin: usualTipMargin };
   return screwFor({ through, into, sunk: zero, ...bite, lengths });
+}
+
+/** A block over a box has so many screws; one on its back turns on one. Common practice, no source. */
+const inBlock = 2;
+
+type Lengths = readonly Length[];
+
+/**
+ * The screw of a stop block over a box, into what carries it or flat into the wall, and of one on its back. Nothing
+ * where what they go into is not known.
+ */
+function blockScrews(found: BankPlan, { stop }: HungDrawer, wall: Length, lengths: Lengths) {
+  const made = found.drawers?.ok ? found.drawers.value : undefined;
+  const [thick, back] = [made?.slides.hung?.thick, made?.drawers[0]?.plan.back];
+  if (!thick || !back) return [];
+  const bite = { leastBite: usualBites.face, margin: usualTipMargin };
+  const at = { sunk: zero, ...bite, lengths };
+  const onWall = stop.on === 'wall';
+  return [
+    {
+      each: 2 * inBlock,
+      screw: screwFor({ ...at, through: onWall ? stop.wide : thick, into: onWall ? wall : thick }),
+    },
+    { each: 2, screw: screwFor({ ...at, through: thick, into: back }) },
+  ];
+}
+
+/** Screws of the stop blocks of a bank, for the list to buy: of those a shelf has. */
+function blocksToBuy(
+  found: BankPlan,
+  name: string,
+  wall: Length,
+  lengths: Lengths,
+): readonly ScrewSchedule[] {
+  const drawers = found.drawers?.ok ? found.drawers.value.drawers : [];
+  const byLong = new Map<string, ScrewSchedule>();
+  for (const { hung } of drawers) {
+    for (const { each, screw } of hung ? blockScrews(found, hung, wall, lengths) : []) {
+      const long = screw.pick;
+      if (!long) continue;
+      const key = toStored(long);
+      const before = byLong.get(key)?.each ?? 0;
+      byLong.set(key, { bank: `${name}, stop blocks`, long, pieces: 1, each: before + each, along: true });
+    }
+  }
+  return [...byLong.values()];
 }
 
 /** Screws of what the boxes of a bank hang on, for the list to buy. */
@@ -56,5 +110,9 @@ export function runnerScrewsToBuy(
       (n, { length, copies }) => n + copies * (runnerRow(length.mark.value, bank.bank.units)?.count ?? 0),
       0,
     );
-  return long && each > 0 ? [{ bank: `${name}, runners`, long, pieces: 1, each, along: true }] : [];
+  const found = plan.worked.get(bank.bank.of ?? '');
+  const blocks = found?.ok ? blocksToBuy(bank, name, wallOf(found.value.sizes, bank.bank), lengths) : [];
+  return long && each > 0
+    ? [{ bank: `${name}, runners`, long, pieces: 1, each, along: true }, ...blocks]
+    : blocks;
 }

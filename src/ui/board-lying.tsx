@@ -13,7 +13,7 @@ type LyingProps = BoardProps & {
 
 /**
  * A groove along the board: how far from the far edge and how wide, as shares of the board's width; where it begins
- * and ends, as shares of its length.
+ * and ends, as shares of its length; in the other face dashed.
  */
 export type DrawnAlong = {
   readonly id: string;
@@ -21,6 +21,7 @@ export type DrawnAlong = {
   readonly wide: number;
   readonly from: number;
   readonly to: number;
+  readonly behind?: boolean;
 };
 
 /** A hole: its middle along the board, and as a share of its width from the near edge; of the other face dashed. */
@@ -63,15 +64,15 @@ export function BoardLying({
           height={50 * corner.deep}
         />
       )}
-      {along.map(({ id, near, wide, from, to }) => (
+      {along.map(({ id, near, wide, from, to, behind }) => (
         <rect
           key={id}
-          class="f-notch"
+          class={behind ? 'k-onbirch' : 'f-notch'}
           x={10 + 343 * from}
           y={50 * near}
           width={343 * (to - from)}
           height={50 * wide}
-          opacity=".5"
+          {...(behind ? { 'stroke-width': 1.25, 'stroke-dasharray': '3 3' } : { opacity: '.5' })}
         />
       ))}
       <Mitre from={0} to={mitres.near} inner={mitres.near} />

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { editBank, editBoard, editCase, editStock } from '../../src/job/edits';
 import type { Change, Entry } from '../../src/job/entry';
 import { readJobFile } from '../../src/job/file';
+import { editHanging } from '../../src/job/hanging';
 import { jobOf } from '../../src/job/job';
 import { type Folded, fold } from '../../src/job/log';
 import { ratio } from '../../src/length/length';
@@ -86,6 +87,14 @@ describe('the buying list of the sample job', () => {
       '4 board ft: Maple, for the frame. 7 pieces hold 3.32, and 20\u00a0% for waste. Counted 3/4 thick, as measured; sold rough it counts thicker.',
       '5 pairs: Slides 16 long. One pair a drawer: 5 drawers (Mineral drawers).',
     ]);
+  });
+
+  test('boxes that run in wood want no slides, and nobody asks for them', () => {
+    const hung = viewAt(jobWith(...editHanging('drawers', { hung: 'runners' })));
+    expect(rowsIn(hung).some(({ op }) => op.startsWith('buy/slides'))).toBe(false);
+    expect(hung.not.map(notText).join()).not.toContain('slides');
+    const blank = viewAt(jobWith(...editBank('drawers', { slideLong: undefined })));
+    expect(blank.not.map(notText).join()).toContain('say how long the slides are');
   });
 
   test('what is asked for and not counted is named', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { editBank, editBoard, editRecipe, editRun } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
+import { editHanging } from '../../src/job/hanging';
 import { bitFound, learnedOf, piecesLacked } from '../../src/plan/look-back';
 import type { Shop } from '../../src/trade/machines/shop';
 import { l } from '../trade/grooves/sample';
@@ -22,6 +23,14 @@ test('what the drawers say and the shop does not, once each', () => {
 test('nothing where the shop says the same', () => {
   const shop = { slideLength: l('16'), slideHeight: l('1 25/32'), slideThickness: l('17/32') };
   expect(learnedOf(plan, shop)).toEqual([]);
+});
+
+test('nothing of slides that boxes do not run on', () => {
+  const hung = worked([
+    ...editBank('a', { name: 'Upper', slideLong: l('16') }),
+    ...editHanging('a', { hung: 'runners' }),
+  ]);
+  expect(learnedOf(hung.plan, {})).toEqual([]);
 });
 
 /** A side with one groove of 1/2 in it, 13 up from its bottom and 1/4 deep. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { editCase, editJob, editLift, editThing } from '../../src/job/edits';
+import { editCase, editJob, editLift, editStock, editThing } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
+import { editHanging } from '../../src/job/hanging';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { editAcross, editRoom } from '../../src/job/room-edits';
@@ -216,6 +217,25 @@ describe('two columns of drawers', () => {
     expect(
       far && [far.says.code, far.says.code !== 'rating-missing' && far.says.total.equals(far.full)],
     ).toEqual(['within', true]);
+  });
+
+  test('what they run on stays in the case when it is wood, and nobody rates it', () => {
+    const lowerOn = (stock: string) => {
+      const made = worked([
+        ...twoColumns,
+        ...editStock('thick', { name: 'Thick', planned: l('1') }),
+        ...editHanging('b', { hung: 'runners', runnerStock: stock }),
+      ]);
+      const [own] = made.job.cases;
+      if (!own) throw new Error('case');
+      const { drawers, weights } = weightsOf(made.plan, own);
+      return { lower: drawers[1], all: weights.ok ? weights.value.sums.case : none };
+    };
+    const [usual, thick] = [lowerOn('s'), lowerOn('thick')];
+    expect([usual.lower?.inWood, usual.lower?.says.code]).toEqual([true, 'rating-missing']);
+    // thicker runners are heavier, and what lies flat over the upper boxes is: the lower box is as it was
+    expect(usual.lower && thick.lower?.empty.equals(usual.lower.empty)).toBe(true);
+    expect(thick.all.gt(usual.all)).toBe(true);
   });
 
   test('all four come out to move it in, are lifted by themselves and pull together at the front', () => {

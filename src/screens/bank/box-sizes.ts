@@ -12,7 +12,7 @@ import * as words from './boxes-words';
 type BoxLine = { readonly name: string; readonly mark: Rounded; readonly sum: Sum };
 
 /** The sizes of a box: of its pieces those they are cut to, and what is inside. */
-export function sizesOf(drawer: Drawer, { bank, parts }: BankPlan, tape: Tape): readonly BoxLine[] {
+export function sizesOf(drawer: Drawer, { bank, parts, drawers }: BankPlan, tape: Tape): readonly BoxLine[] {
   const piece = (role: BoxRole | 'front') => parts.find(({ id }) => id === drawerPart(bank.id, drawer, role));
   const [side, front, back, bottom] = [
     piece('side'),
@@ -23,7 +23,10 @@ export function sizesOf(drawer: Drawer, { bank, parts }: BankPlan, tape: Tape): 
   const cut = (name: string, size: Size | undefined) =>
     size ? [{ name, mark: size.mark, sum: size.sum }] : [];
   const inside = (name: string, sum: Sum) => ({ name, mark: markAt(sum.value, tape), sum });
+  // said by itself it has no sum
+  const deep = bank.boxDeep || !drawers?.ok ? undefined : drawers.value.slides.deep;
   return [
+    ...(deep ? [inside(words.sizes.deep, deep)] : []),
     ...cut(words.sizes.side, side?.length),
     // dovetailed, it is as long as the box is wide: that stands over all of them
     ...cut(words.sizes.front, bank.boxJoint || drawer.own ? front?.length : undefined),

@@ -17,6 +17,7 @@ export const atMost = (most: Length): string => `at most ${w(most)}`;
 export const sizesAndJoint = 'Sizes and joint';
 export const why = 'why?';
 export const sizes = {
+  deep: 'Box, deep',
   side: 'Sides, long',
   front: 'Front, long',
   back: 'Back, long',

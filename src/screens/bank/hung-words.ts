@@ -119,7 +119,7 @@ type Stops = {
 export const ofDrawers = (drawers: readonly string[], says: string): string =>
   `${drawers.join('; ')}: ${says}`;
 export const stops = ({ on, begins, rise, out }: Stops): string =>
-  `a block on each ${ons[on]}, ${w(begins)} behind the face; two on the inside of its back, each on one screw, turned up ${w(rise)} over its top edge. It comes out ${w(out)}.`;
+  `a block on each ${ons[on]}, two screws in each, ${w(begins)} behind the face; two on the inside of its back, each on one screw, turned up ${w(rise)} over its top edge. It comes out ${w(out)}.`;
 export const stopHow =
   'Hang the drawer with its blocks lying down, then reach in and turn them up. Turn them down to take it out.';
 export const stopsTitle = 'Stop blocks';

@@ -100,11 +100,12 @@ export function cutsAlong({ along = [], rabbets, width, length }: Part): readonl
   const at = (x: Length) => forDrawing(x) / forDrawing(length.sum.value);
   const others = rabbets
     .filter(({ from, along: side }) => from || side.named !== 'back')
-    .map((r) => ({ ...r, edge: r.along, near: zero }));
+    .map((r) => ({ ...r, edge: r.along, near: zero, outside: false }));
   return [...along, ...others]
     .filter(({ edge }) => edge.at === 'edge')
-    .map(({ id, edge, near, width: wide, from, to }) => ({
+    .map(({ id, edge, near, width: wide, from, to, outside }) => ({
       id,
+      ...(outside ? { behind: true } : {}),
       near: low.includes(edge.named) ? 1 - share(near) - share(wide) : share(near),
       wide: share(wide),
       from: from ? at(from) : 0,

@@ -114,6 +114,23 @@ test('edges lie where they are said to: front, bottom and right low; a rabbet th
   expect(rabbets('back')).toEqual([]);
 });
 
+test('a groove in the other face is told from those in this one', () => {
+  const cut = { takes: { said: 'a strip' }, width: l('3'), depth: l('1/4'), near: l('1') };
+  const edge = { at: 'edge', named: 'bottom' } as const;
+  const made = cutsAlong(
+    sideWith({
+      along: [
+        { ...cut, id: 'in', edge },
+        { ...cut, id: 'out', edge, outside: true },
+      ],
+    }),
+  );
+  expect(made.map(({ id, behind }) => [id, behind])).toEqual([
+    ['in', undefined],
+    ['out', true],
+  ]);
+});
+
 test('a mitred end slopes as far as the part is thick: 3/4 of 30', () => {
   expect(mitresOf(sideWith({}))).toEqual({ near: 0, far: 0 });
   expect(mitresOf(sideWith({ mitres: ['top'] }))).toEqual({ near: 0, far: 0.025 });
