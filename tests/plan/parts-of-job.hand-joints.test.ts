@@ -72,6 +72,9 @@ test('a mitre added to a board is cut at the setup of a case mitred at the same 
   // the bottom is as long as the case is wide, 30
   expect(of('d').map(({ setup }) => setup.key)).toEqual([of('c~bottom')[0]?.setup.key]);
   expect(of('d')[0]?.which).toEqual({ is: 'long-points', ends: ['left'] });
+  // mitred at its left end it has the right one on the stop; the bottom has each in turn
+  expect(of('d')[0]?.placing?.toStop).toEqual({ at: 'end', named: 'right' });
+  expect(of('c~bottom')[0]?.placing?.toStop).toBeUndefined();
 });
 
 // in the sample the grooves for the drawer bottoms lie 13/32 up, 11/32 wide and 3/16 deep

@@ -216,14 +216,14 @@ export function alongFarFence({ stop: _, ...lies }: Placing): Placing {
 }
 
 /**
- * Mitred with the outside up, so that the long point is seen. A strip with one mitre, at its front, has its back end
- * on the stop; the left and the right one lie on opposite edges.
+ * Mitred with the outside up, so that the long point is seen. What has one mitre has its other end on the stop: a
+ * strip its back end, and the left and the right one lie on opposite edges.
  */
 export function mitred(part: Part): Placing {
   const face = { named: 'outside', lies: 'up' } as const;
   const { role } = part.name;
   const toward = role === 'edgeleft' ? 'left' : role === 'edgeright' ? 'right' : undefined;
-  if (!toward) return { face };
+  if (!toward) return { face, ...otherEndToStop(part) };
   const to = end('back');
   const { near, far } = nearAndFar({ named: 'outside', toward }, { lies: 'up', to, at: 'left' });
   return {
@@ -233,6 +233,13 @@ export function mitred(part: Part): Placing {
     fence: 'near',
     ...(near && far ? { onFence: near, leads: far } : {}),
   };
+}
+
+/** Of a part mitred at one end the other is on the stop; where both are, each is in turn. */
+function otherEndToStop({ mitres = [] }: Part): Placing {
+  const [named, more] = mitres;
+  const toward = named && !more ? towardOf(named) : undefined;
+  return toward ? { toStop: end(opposite(toward)), stop: 'left', fence: 'near' } : {};
 }
 
 /**
