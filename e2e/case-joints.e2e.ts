@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typeInto } from './app';
+import { blankOf, choose, fillBlank, makeReady, pastBounce, shot, typed, typeInto } from './app';
 import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
@@ -143,6 +143,22 @@ test('butted joints held by dowels, biscuits or slant screws: from the case to C
   ).toBeVisible();
   await expect(page.locator('.caution')).toContainText('Work clamped, both hands on the joiner.');
   await shot(page, 'butted-biscuits-card');
+
+  // its joiner measured: the straightedge lies at 21 1/8 − 3/8, and nothing is asked any more
+  const card = page.url();
+  await page.goto('./#/shop');
+  for (const [figure, size] of [
+    ['Deepest the plate joiner plunges', '3/4'],
+    ['Plate joiner, base to mid-cutter', '3/8'],
+  ] as const) {
+    await page.getByRole('button', { name: new RegExp(`^${figure}`) }).click();
+    await typed(page, size);
+  }
+  await page.goto(card);
+  await expect(page.locator('main')).toContainText(
+    'Straightedge at 20 3/4, the base of the joiner against its far side.',
+  );
+  await expect(page.getByRole('button', { name: /Measure once/ })).toHaveCount(0);
 });
 
 test('a bottom under the sides of a case off the floor is refused by how much, at its blank', async ({

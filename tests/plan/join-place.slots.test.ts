@@ -73,6 +73,8 @@ test('a bottom held by biscuits is slotted in both ends and in both sides, at on
   // (18 3/4 - 4) / 6 goes up to 3 spaces: 4 in each of 2 joints, once
   expect(count).toBe(8);
   expect(joinsToBuy(plan)).toMatchObject([{ count: 8, is: '20' }]);
+  // so many joints as the case has, whatever was once said by hand
+  expect(placed([...cabinet(), ...held('bottom', { many: 3 })]).count).toBe(8);
   // what stands up is dry-fitted once it is slotted
   const dry = plan.operations.find(({ what }) => what === 'dry-fit');
   expect(dry?.after).toContain('cut/c~left/slots~bottom/1');

@@ -23,7 +23,7 @@ const gaugeWords: Record<Gauge, string> = {
   'bit-fence': 'Fence to the bit at',
   'line-in': 'Line in from the edge',
   'row-middle': 'Middle of the dowels at',
-  'seat-back': 'Stop collar, seat of the head back by',
+  'seat-back': 'Stop collar, seat back by',
 };
 
 /** What is done at the bench, where no machine is set. */

@@ -110,7 +110,7 @@ const fastenerWord = ({ biscuit, slant }: FastenerRow): string =>
 export function fastenerWords(row: FastenerRow, tape: Tape): string {
   const mark = (x: Length) => writeLength(markAt(x, tape).value, tape);
   const at = row.marks.map(mark).join(', ');
-  const back = row.slant ? `, begun ${mark(row.slant.meets)} back from the end` : '';
+  const back = row.slant ? `, each begun ${mark(row.slant.meets)} back from the end` : '';
   const where = row.in.at === 'ends' ? `, ${endsWords(row.in.named)}` : ` of ${endsThere(row)}`;
   return `for ${fastenerWord(row)}${where}: ${at} from the front edge${back}`;
 }

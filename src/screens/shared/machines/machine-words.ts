@@ -223,7 +223,7 @@ export const machineWords: Words = {
     held: (on) => `from the ${on} to the middle of the row`,
   },
   slant: {
-    held: (on) => `guide clamped on the ${on}; short of the end, along the bit`,
+    held: (on) => `guide clamped on the ${on}; from the end back to the seat of the head, along the bit`,
   },
   plate: {
     held: (words, { on }) =>
