@@ -44,7 +44,7 @@ export function thingsTold(job: Pick<Job, 'things' | 'banks'>): string {
 }
 
 export const paper = 'On paper';
-export const paperTold = 'Setup sheets, cut lists, labels, sticks at full size';
+export const paperTold = 'Lists for the shop, labels, sticks at full size';
 
 export const noted = 'Notes and pictures';
 /** @example firstLine('Oak for the doors.\nDamp wall') // 'Oak for the doors.' */
