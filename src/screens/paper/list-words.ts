@@ -66,7 +66,7 @@ export function guide({ onKeep, onWaste }: CutStep, known: boolean, tape: Tape):
 
 /** Pieces that lie on no sheet of a stock. */
 export const notLaid = ({ name }: PoolView, n: number): string =>
-  `${name}: ${sheet.pieceCount(n)} on no sheet yet and on no page.`;
+  `${name}: ${sheet.pieceCount(n)} not laid out yet: on no page.`;
 export const sheetsDone = (n: number): string =>
   n === 1 ? 'One sheet is cut and left out.' : `${n} sheets are cut and left out.`;
 /** @example oneSetting('2A', '2B') */

@@ -82,7 +82,7 @@ function Setup({ bench, list, code: { no, check, card } }: SetupProps) {
     <section aria-label={words.heading(first, tape)}>
       <h2 class="sec pad-x">{words.heading(first, tape)}</h2>
       <p class="pad-x note">{words.build(first, tape)}</p>
-      <p class="pad-x note">{words.compare(check, no)}</p>
+      <p class="pad-x note pagesays">{words.compare(check, no)}</p>
       <ul>
         {change && (
           <li class="nextset">

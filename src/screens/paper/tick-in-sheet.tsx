@@ -103,7 +103,7 @@ function SheetInHand({ bench, plan, found, code, name }: CodeProps) {
     <section aria-label={name}>
       <h2 class="sec pad-x">{name}</h2>
       <p class="pad-x note">{sheetSize(sheet, stock, plan.job.tape)}</p>
-      <p class="pad-x note">{words.compareSheet(check)}</p>
+      <p class="pad-x note pagesays">{words.compareSheet(check)}</p>
       {says && (
         <p class="pad-x wrongline" role="alert">
           {says}
