@@ -17,6 +17,7 @@ import { setAct, tickAct } from '../shared/piece-words';
 import { Sentence } from '../shared/sentence';
 import { boxOfSet } from './setup-sheet-words';
 import * as words from './tick-in-words';
+import './tick-in.css';
 
 type InHandProps = { readonly bench: Bench; readonly list: Checklist };
 

@@ -15,6 +15,7 @@ import { nameIn } from '../shared/sheet-words';
 import { tickCut } from '../shared/tick-cut';
 import { cutSays, keeps, sheetName, sheetSize } from './list-words';
 import * as words from './tick-in-words';
+import './tick-in.css';
 
 type SheetsProps = {
   readonly bench: Bench;

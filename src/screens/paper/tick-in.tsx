@@ -13,7 +13,6 @@ import { SetupTickIn } from './tick-in-setup';
 import { SheetTickIn } from './tick-in-sheet';
 import * as words from './tick-in-words';
 import '../shared/rows.css';
-import './tick-in.css';
 
 /** A helper's page put back: its setup by number or its sheet by name, then its letters, or all of it at once. */
 export function TickInScreen({ bench }: { readonly bench: Bench }) {
