@@ -120,8 +120,9 @@ test.each(['dowel', 'biscuit'] as const)(
           }
         },
       ),
-      { numRuns: runs(80) },
+      { numRuns: runs(100) },
     );
     expect(met).toBeGreaterThan(200);
   },
+  3_600_000,
 );
