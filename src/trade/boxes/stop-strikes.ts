@@ -22,8 +22,19 @@ function boxesIn({ fronts, drawers, slides }: WorkedDrawers, bay: number): reado
       const mark = marks.find(({ no }) => no === drawer.no);
       if (!mark) return [];
       const low = add(add(foot, subtract(high.value, mark.bottom)), slides.boxUp);
-      return [{ drawer, low, high: add(low, drawer.high) }];
+      return [{ drawer, ...withHung(slides, drawer, { low, high: add(low, drawer.high) }) }];
     });
+}
+
+/** A box with the runner under it, and with the kicker or the blocks over it. */
+function withHung({ hung }: WorkedDrawers['slides'], drawer: Drawer, { low, high }: Taken): Taken {
+  if (!hung || !drawer.hung) return { low, high };
+  const { kicker, stop } = drawer.hung;
+  const over = kicker ? hung.high : stop.on === 'wall' ? hung.thick : undefined;
+  return {
+    low: hung.how === 'runners' ? subtract(low, hung.high) : low,
+    high: over ? add(high, add(hung.room, over)) : high,
+  };
 }
 
 /** How far two stand in each other; nothing or less where they are clear. Inches. */

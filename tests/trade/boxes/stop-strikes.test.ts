@@ -45,6 +45,16 @@ test('a box that runs into a strip, by how much, and where the strip just clears
   expect(strikes(box('10'), { at: l('10'), bay: 1 })).toEqual([]);
 });
 
+// the box from 3/32 + 1 = 1 3/32 to 11 3/32; over it 1/16 and a block of 1/2 on the wall, to 11 21/32; under it a runner
+// of 3/4, from 11/32: a strip of 1/4 at 1/4 stands 5/32 in that. Its place nearest is right under the runner
+test('what carries a box and what stops it keep clear of a strip too', () => {
+  const hung: Partial<Bank> = { ...box('10'), hung: 'runners', boxUp: l('1') };
+  expect(strikes(hung, { at: l('11 1/2') })).toEqual([[1, '5/32', '11 21/32', '47 1/32']]);
+  expect(strikes(hung, { at: l('11 21/32') })).toEqual([]);
+  expect(strikes(hung, { at: l('1/4'), wide: l('1/4') })).toEqual([[1, '5/32', '3/32', '47 1/32']]);
+  expect(strikes({ ...hung, hung: undefined }, { at: l('11 1/2') })).toEqual([]);
+});
+
 test('a strip that fits nowhere is told how wide one may be', () => {
   // the box ends at 58 19/32: 3/32 is left over it, 19/32 under it; down out of it the strip goes 11 1/2 − 19/32
   expect(strikes(box('58'), { at: l('10') })).toEqual([[1, '10 29/32', undefined, '19/32']]);
