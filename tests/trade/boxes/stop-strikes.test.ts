@@ -45,8 +45,8 @@ test('a box that runs into a strip, by how much, and where the strip just clears
   expect(strikes(box('10'), { at: l('10'), bay: 1 })).toEqual([]);
 });
 
-// the box from 3/32 + 1 = 1 3/32 to 11 3/32; over it 1/16 and a block of 1/2 on the wall, to 11 21/32; under it a runner
-// of 3/4, from 11/32: a strip of 1/4 at 1/4 stands 5/32 in that. Its place nearest is right under the runner
+// the box from 3/32 + 1 = 1 3/32 to 11 3/32; over it 1/16 and a block of 1/2 on the wall, to 11 21/32; under it a
+// runner of 3/4, from 11/32: a strip of 1/4 at 1/4 stands 5/32 in that. Its place nearest is right under the runner
 test('what carries a box and what stops it keep clear of a strip too', () => {
   const hung: Partial<Bank> = { ...box('10'), hung: 'runners', boxUp: l('1') };
   expect(strikes(hung, { at: l('11 1/2') })).toEqual([[1, '5/32', '11 21/32', '47 1/32']]);
