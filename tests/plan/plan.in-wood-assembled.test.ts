@@ -3,15 +3,19 @@ import { expect, test } from 'vitest';
 import { editBoxJoint } from '../../src/job/box-joint';
 import { editBank, editColumn, editJob, editStock } from '../../src/job/edits';
 import { editHanging } from '../../src/job/hanging';
+import { jobOf } from '../../src/job/job';
+import { fold } from '../../src/job/log';
 import { add, half, inches, type Length, less, subtract, sum, times, zero } from '../../src/length/length';
 import { grainOf, type Tape, tapes } from '../../src/length/tape';
+import { partsOfJob } from '../../src/plan/parts-of-job';
 import type { Plan } from '../../src/plan/plan';
 import type { Operation } from '../../src/trade/setups/operation';
+import { operationsOf } from '../../src/trade/setups/operations';
 import { l } from '../length/write-figures';
 import { runs } from '../runs';
 import { at, thousandths } from './assembled';
 import { caseDecided } from './carried-cabinet-case';
-import { worked } from './job-of';
+import { logOf } from './job-of';
 
 const fine = (least: number, most: number) =>
   fc.integer({ min: least, max: most }).map((n) => inches(BigInt(n), 128n));
@@ -34,19 +38,25 @@ const drawers = fc.record({
   stripPlay: fine(1, 8),
   backDado: fine(8, 24),
   low: fc.constantFrom(undefined, l('5 1/2')),
+  // a whole case is worked out for every fortieth
+  inCase: fc.integer({ min: 0, max: 39 }).map((n) => n === 0),
 });
 type Drawers = typeof drawers extends fc.Arbitrary<infer T> ? T : never;
 
-function planned(d: Drawers): Plan {
+/** The sheets of the case without it. */
+const sheetsDecided = caseDecided.filter((change) => 'path' in change && change.path.startsWith('stock/'));
+
+function planned(d: Drawers): Pick<Plan, 'banks' | 'stuff' | 'byId'> {
   const stock = (id: string, used: Length) => editStock(id, { name: id, used });
-  return worked([
-    ...caseDecided,
+  const changes = [
+    ...(d.inCase ? caseDecided : sheetsDecided),
     ...editJob({ name: 'Drawers', tape: d.tape }),
     ...[...stock('s', d.side), ...stock('f', d.front), ...stock('o', l('.235')), ...stock('r', d.runner)],
     ...editBank('bank', {
       name: 'Drawers',
-      of: 'case',
-      bay: 2,
+      ...(d.inCase
+        ? { of: 'case', bay: 2 }
+        : { width: d.opening, height: l('29 11/32'), depth: l('16 1/2') }),
       count: 3,
       frontStock: 'sheeta',
       sideStock: 's',
@@ -73,7 +83,16 @@ function planned(d: Drawers): Plan {
       usedRight: l('29 11/32'),
     }),
     ...(d.low ? [{ kind: 'edit', path: 'banks/bank/fronts/f2/boxHigh', value: '11/2' } as const] : []),
-  ]).plan;
+  ];
+  // without the order of the work, which nothing here asks for
+  const job = jobOf('j', fold(logOf(changes)).values);
+  const made = partsOfJob(job, {});
+  const banks = [...made.banks.values()].flatMap(({ work }) => work ?? []);
+  const operations = operationsOf(
+    { parts: made.parts, cases: job.cases, banks, hand: [], recuts: () => ({}) },
+    { shop: {}, tape: job.tape },
+  );
+  return { ...made, byId: new Map(operations.map((op) => [op.id, op])) };
 }
 
 const honoured = (op: Operation): Length =>
