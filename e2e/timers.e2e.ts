@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { fillBlank, openSample, shot } from './app';
+import { keptHere } from './kept';
 
 const minute = 60_000;
 
@@ -36,13 +37,17 @@ test('glue waits as long as its bottle says: shown in Cuts, over a restart, told
   await left(page, begun);
   await shot(page, 'timers');
   await page.goto('./#/cuts');
+  // what is being kept does not wait half an hour for the database
+  await keptHere(page);
   await page.clock.runFor(30 * minute);
   await left(page, begun);
   await page.reload();
   await left(page, begun);
-  await page.goto('./#/saw/shellcase');
+  await page.goto('./#/saw/shellcase/shelves~1~only');
+  await page.locator('.giant .mx').first().waitFor();
+  await keptHere(page);
   await page.clock.runFor(15 * minute);
-  await expect(page.getByRole('alert')).toContainText('Timer: time is over');
+  await expect(page.getByRole('alert').filter({ hasText: 'Timer: time is over' })).toBeVisible();
   await page.clock.runFor(1000);
   await page.getByRole('button', { name: 'Seen' }).click();
   await expect(page.getByText('time is over')).toBeHidden();
