@@ -86,11 +86,13 @@ const path = shaped(/^[a-zA-Z0-9~]+(\/[a-zA-Z0-9~]+)*$/, 200);
 const kind: Check = () => true;
 
 /** What each key of a row must hold, by its kind. */
-const kinds: Readonly<Record<Entry['kind'], readonly (readonly [string, Check])[]>> = {
-  edit: Object.entries({ ...stamp, kind, path, value: readable }),
-  tick: Object.entries({ ...stamp, kind, op, figure }),
-  untick: Object.entries({ ...stamp, kind, op }),
-};
+const kinds: ReadonlyMap<unknown, readonly (readonly [string, Check])[]> = new Map(
+  Object.entries({
+    edit: Object.entries({ ...stamp, kind, path, value: readable }),
+    tick: Object.entries({ ...stamp, kind, op, figure }),
+    untick: Object.entries({ ...stamp, kind, op }),
+  } satisfies Record<Entry['kind'], unknown>),
+);
 
 const isRow = (row: unknown): row is Row => typeof row === 'object' && row !== null && !Array.isArray(row);
 
@@ -114,7 +116,7 @@ function badKey(row: Row, keys: readonly (readonly [string, Check])[]): string |
  */
 export function readEntry(row: unknown): { readonly entry: Entry } | { readonly why: string } {
   if (!isRow(row)) return { why: 'no row' };
-  const keys = Object.hasOwn(kinds, `${row.kind}`) ? kinds[row.kind as Entry['kind']] : undefined;
+  const keys = kinds.get(row.kind);
   const bad = keys ? badKey(row, keys) : 'kind';
   return bad === undefined ? { entry: row as Entry } : { why: `${bad} cannot be read`.slice(0, 300) };
 }

@@ -42,3 +42,24 @@ describe('the job file', () => {
     expect('why' in readEntry({ ...entry, over })).toBe(true);
   });
 });
+
+describe('a row', () => {
+  // words made of these would read as a kind, or throw
+  test.each([{ toString: 0 }, ['edit'], { toString: () => 'edit' }, null, 'constructor', 'toString'])(
+    'of kind %j is none',
+    (kind) => {
+      const edit = {
+        job: 'j',
+        device: 'd',
+        count: 1,
+        at: '2026-11-02T08:30:00.000Z',
+        act: 'd.1',
+        label: 'made',
+      };
+      expect(readEntry({ ...edit, kind, path: 'name', value: 'Cabinet' })).toEqual({
+        why: 'kind cannot be read',
+      });
+      expect(readEntry({ ...edit, kind: 'edit', path: 'name', value: 'Cabinet' })).toHaveProperty('entry');
+    },
+  );
+});
