@@ -6,7 +6,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
 }) => {
   await openSample(page);
   await page.goto('./#/part/case~left');
-  await page.getByRole('button', { name: 'A rabbet, groove, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await choose(page, 'Joint 1: along which edge or end', 'front edge');
   await typeInto(page, 'Joint 1: how far from there', '1/2');
@@ -23,7 +23,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(page.getByText('groove added by hand', { exact: true })).toBeVisible();
   // the back of a drawer has a bottom and a top edge: set like the grooves of its sides, it is cut with them
   await page.goto('./#/part/drawers~c1d1boxback');
-  await page.getByRole('button', { name: 'A rabbet, groove, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await typeInto(page, 'Joint 1: how far from there', '13/32');
   await typeInto(page, 'Joint 1: how wide', '11/32');
@@ -31,6 +31,21 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(
     page.getByText('Groove added by hand: 13/32 from the bottom edge, 11/32 wide, 3/16 deep.'),
   ).toBeVisible();
+  // a dado across the stiles, which had no groove; the side of a drawer has a bottom edge that is notched
+  await page.goto('./#/part/case~stile');
+  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A dado across it');
+  await typeInto(page, 'Joint 1: how far from there', '4 1/8');
+  await typeInto(page, 'Joint 1: how wide', '3/4');
+  await typeInto(page, 'Joint 1: how deep', '9/32');
+  await expect(
+    page.getByText('Dado added by hand: 4 1/8 from the bottom end, 3/4 wide, 9/32 deep.'),
+  ).toBeVisible();
+  await expect(page.getByRole('button', { name: /dado added by hand/ }).first()).toBeVisible();
+  await shot(page, 'hand-dado');
+  await page.goto('./#/part/drawers~c1d1side');
+  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A notch in the bottom edge');
   await page.goto('./#/cuts');
   await expect(
     page.locator('main .cutrow').filter({ hasText: 'inside down, bottom edge on fence' }).first(),

@@ -16,11 +16,12 @@ export const workFields = {
 /** A joint cut added by hand: what lies in it, how wide and deep, and where. */
 export const jointFields = {
   part: text(60),
-  kind: oneOf('rabbet', 'groove', 'notch', 'lap', 'mitre'),
+  kind: oneOf('rabbet', 'groove', 'notch', 'lap', 'mitre', 'dado'),
   at: oneOf('back', 'front', 'end', 'other', 'bottom', 'top', 'left', 'right'),
   takes: text(60),
   width: length,
   depth: length,
   near: length,
+  face: oneOf('A', 'B'),
   gone: flag,
 };

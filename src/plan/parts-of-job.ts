@@ -151,11 +151,12 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
   const { screws = [] } = shop;
   const rows = fastenerRows({ job, stuff, worked, parts: [], screws });
+  const jointed = (part: Part) => withHandJoints(part, job.joints, cuttingOf(job, part.id));
   const keeps = (part: Part) => {
     const notes = job.parts[part.id];
     const own = notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;
     const fasteners = rows.get(part.id);
-    return withHandJoints(fasteners ? { ...own, fasteners } : own, job.joints);
+    return jointed(fasteners ? { ...own, fasteners } : own);
   };
   const lines = hungLines(banks, worked);
   const lined = (part: Part) => {
@@ -165,6 +166,6 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   const own = [...worked].flatMap(([id, w]) =>
     w.ok ? [...w.value.parts.map((part) => lined(keeps(part))), ...fillers(id)] : [],
   );
-  const drawn = drawers.map((part) => withHandJoints(part, job.joints));
+  const drawn = drawers.map(jointed);
   return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]), screws };
 }

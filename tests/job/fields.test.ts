@@ -314,6 +314,7 @@ const tables: readonly (readonly [string, object, Patch, (patch: Patch) => reado
       width: odd,
       depth: long,
       near: odd,
+      face: 'B',
       gone: false,
     },
     (p) => edits.editHandJoint('x1', p),

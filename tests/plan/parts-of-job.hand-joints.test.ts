@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { editBoard, editCase, editHandJoint, editStock } from '../../src/job/edits';
+import { editBoard, editCase, editHandJoint, editInside, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { l } from '../length/write-figures';
 import { worked } from './job-of';
@@ -91,4 +91,59 @@ test('a groove added to the back of a drawer from its bottom edge is cut at the 
     at(withMore(sampleLog, joint)).plan.operations.filter((op) => op.part === part && op.what === 'along');
   const [own] = along('drawers~c1d1side');
   expect(along('drawers~c1d1boxback').map(({ setup }) => setup.key)).toContain(own?.setup.key);
+});
+
+// the bottom, 3/4, stands on the floor: a shelf 10 over it is let into the left side 10 3/4 up, as deep as any, 1/4, and
+// its dado .005 wider than it is thick, 151/200; it lies in the middle, so that begins 1/400 lower, at 4299/400
+test('a dado added to one side is cut on the card of that for a shelf in the other, and is no setup more', () => {
+  const shelf = [
+    ...editCase('c', { partitions: 1, shelfStock: 'a' }),
+    ...editInside('c', 's', { kind: 'fixed', bay: 1, at: l('10') }),
+  ];
+  const joint = editHandJoint('j', {
+    part: 'c~right',
+    kind: 'dado',
+    takes: 'a rail',
+    near: l('4299/400'),
+    width: l('151/200'),
+    depth: l('1/4'),
+  });
+  const cardsOf = (changes: readonly Change[]) => {
+    const { plan } = worked([...decided, ...shelf, ...changes]);
+    return plan.order.ok ? plan.order.value.runs : [];
+  };
+  const cards = cardsOf(joint);
+  const card = cards.find(({ steps }) => steps.includes('cut/c~left/s~only/1'));
+  expect(card?.steps).toContain('cut/c~right/xj~only/1');
+  expect(cards.length).toBe(cardsOf([]).length);
+  // 1/32 higher up it is another figure: a card of its own
+  expect(cardsOf([...joint, ...editHandJoint('j', { near: l('10 25/32') })]).length).toBe(cards.length + 1);
+});
+
+test('a dado that meets one of its part leaves that as it is and is not cut', () => {
+  const joint = { part: 'case~right', kind: 'dado', width: l('1/2'), depth: l('1/4') } as const;
+  const dadosAt = (near: string) =>
+    at(withMore(sampleLog, editHandJoint('j', { ...joint, near: l(near) })))
+      .plan.operations.filter((op) => op.part === 'case~right' && op.what === 'groove')
+      .map(({ id }) => id);
+  const own = dadosAt('4');
+  expect(own).not.toContain('cut/case~right/xj~only/1');
+  expect(dadosAt('40')).toEqual(expect.arrayContaining([...own, 'cut/case~right/xj~only/1']));
+});
+
+test('a notch in the side of a drawer is cut stood on its bottom edge: it has no back edge', () => {
+  const notch = editHandJoint('j', {
+    part: 'drawers~c1d1side',
+    kind: 'notch',
+    near: l('3'),
+    width: l('1'),
+    depth: l('1/2'),
+  });
+  const cut = at(withMore(sampleLog, notch)).plan.operations.filter(
+    (op) => op.what === 'notch' && op.part === 'drawers~c1d1side',
+  );
+  expect(cut.map(({ placing }) => placing?.stands)).toEqual([
+    { at: 'edge', named: 'bottom' },
+    { at: 'edge', named: 'bottom' },
+  ]);
 });

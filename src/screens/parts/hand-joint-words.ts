@@ -1,29 +1,40 @@
 import { assertNever } from '../../length/result';
+import type { Face } from '../../trade/grooves/layout';
 import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
+import type { EdgeName } from '../../trade/joints/edges';
 import { exactly as w } from '../shared/exact-words';
 
-export const another = 'A rabbet, groove, notch, lap or mitre';
+export const another = 'A rabbet, groove, dado, notch, lap or mitre';
 export const added = 'A joint added by hand';
 export const remove = 'Take it out';
 
-export const kinds: Readonly<Record<HandJoint['kind'], string>> = {
+/** What is cut; a notch in which edge of its part. */
+export const kinds = (edge: EdgeName): Readonly<Record<HandJoint['kind'], string>> => ({
   rabbet: 'A rabbet',
   groove: 'A groove',
-  notch: 'A notch in the back edge',
+  dado: 'A dado across it',
+  notch: `A notch in the ${edge} edge`,
   lap: 'A lap across the face',
   mitre: 'A mitre',
-};
+});
 
-export const removed = (kind: HandJoint['kind']): string => `${kinds[kind]} taken out`;
+export const removed = (kind: string): string => `${kind} taken out`;
+
+export const faces: Readonly<Record<Face, string>> = { A: 'face A (left)', B: 'face B (right)' };
 
 /** Each name in braces a blank. */
 export const slips: Readonly<Record<HandJoint['kind'], string>> = {
   rabbet: '{kind} along the {at}, {width} wide and {depth} deep, for {takes}.',
   groove: '{kind} along the {at}, its near wall {near} from it, {width} wide and {depth} deep, for {takes}.',
+  dado: '{kind}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.',
   notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
   mitre: '{kind} at the {at}, 45°, the long point outside.',
   lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
 };
+
+/** Across a partition, which has two faces. */
+export const inPartition =
+  '{kind} in {face}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.';
 
 export const endWords = (end: string): string => `${end} end`;
 export const edges = { back: 'back edge', front: 'front edge' } as const;
@@ -35,6 +46,7 @@ const titles = {
   width: 'How wide',
   depth: 'How deep',
   near: 'How far from there',
+  face: 'In which face',
 } as const;
 
 export type Blank = keyof typeof titles;
@@ -55,6 +67,16 @@ export function fault(found: HandJointFault): string {
       return `It is not cut: it runs ${w(found.by)} off the part, which has ${w(found.has)} there.`;
     case 'taken':
       return `It is not cut: its ${found.end} end has a joint of its own. Its other end, or another part, takes a mitre.`;
+    case 'in-marks':
+      return 'It is not cut: the grooves of this board are laid out in Marks. Add it there.';
+    case 'before':
+      return `It is not cut: it begins ${w(found.by)} before the end. From 0 it fits.`;
+    case 'meets':
+      return `It is not cut: it runs ${w(found.by)} into a groove that is there already. Moved off it by that much or more, it fits.`;
+    case 'land':
+      return `It is not cut: ${w(found.land)} would stay between it and the next groove, which would break out. Move it farther off.`;
+    case 'other-face':
+      return `It is not cut: it comes out in a groove of the other face${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. ${found.by.n === 0n ? 'Less deep' : 'Shallower by more than that'} it fits.`;
     default:
       return assertNever(found);
   }

@@ -53,9 +53,11 @@ type OneProps = Omit<Props, 'plan'> & {
 function One({ bench, part, joint, no, open, onOpen }: OneProps) {
   const asks = asksOf(part, joint, no);
   const wrong = faultOf(part, joint);
+  const slip =
+    joint.kind === 'dado' && part.name.role === 'partition' ? words.inPartition : words.slips[joint.kind];
   return (
     <div class="fillin run">
-      {filled(words.slips[joint.kind], (name) =>
+      {filled(slip, (name) =>
         name === 'end' ? (
           words.endWords(part.end)
         ) : (
@@ -71,20 +73,29 @@ function One({ bench, part, joint, no, open, onOpen }: OneProps) {
       <Acts>
         <Chip
           label={words.remove}
-          onTap={() => void bench.act(words.removed(joint.kind), editHandJoint(joint.id, { gone: true }))}
+          onTap={() =>
+            void bench.act(
+              words.removed(words.kinds(edgesOf(part)[0])[joint.kind]),
+              editHandJoint(joint.id, { gone: true }),
+            )
+          }
         />
       </Acts>
     </div>
   );
 }
 
-const kinds = ['rabbet', 'groove', 'notch', 'lap', 'mitre'] as const;
+const kinds = ['rabbet', 'groove', 'dado', 'notch', 'lap', 'mitre'] as const;
+const faces = ['A', 'B'] as const;
 const ends = ['end', 'other'] as const;
 
 function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words.Blank, Ask>> {
   const { id, kind, at, takes } = joint;
   // one that was said before is offered as it was
   const places = kind === 'mitre' ? ends : [...new Set([...edgesOf(part), ...ends, at] as const)];
+  const called = words.kinds(edgesOf(part)[0]);
+  // the grooves of a board laid out by hand are laid out in Marks
+  const offered = kinds.filter((one) => one !== 'dado' || one === kind || part.name.role !== 'board');
   const length = (blank: 'width' | 'depth' | 'near'): Ask => ({
     as: 'length',
     title: words.ask(blank, no),
@@ -98,7 +109,7 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
       as: 'choice',
       title: words.ask('kind', no),
       now: kind,
-      choices: kinds.map((value) => ({ value, label: words.kinds[value] })),
+      choices: offered.map((value) => ({ value, label: called[value] })),
       save: (value) =>
         editHandJoint(id, {
           kind: kinds.find((one) => one === value),
@@ -113,6 +124,7 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
       choices: places.map((value) => ({ value, label: sideWords(sideOf(part, value)) })),
       save: (value) => editHandJoint(id, { at: places.find((one) => one === value) }),
     },
+    face: faceAsk(joint, no),
     takes: {
       as: 'text',
       title: words.ask('takes', no),
@@ -124,3 +136,12 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
     near: length('near'),
   };
 }
+
+/** Of a partition, which of its two faces is cut. */
+const faceAsk = ({ id, face = 'A' }: HandJoint, no: number): Ask => ({
+  as: 'choice',
+  title: words.ask('face', no),
+  now: face,
+  choices: faces.map((value) => ({ value, label: words.faces[value] })),
+  save: (value) => editHandJoint(id, { face: faces.find((one) => one === value) }),
+});

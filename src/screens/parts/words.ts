@@ -1,4 +1,4 @@
-import type { Length } from '../../length/length';
+import { add, type Length, zero } from '../../length/length';
 import type { Rounding } from '../../length/round';
 import type { Tape } from '../../length/tape';
 import { writeLength } from '../../length/write';
@@ -91,6 +91,17 @@ function inFace(part: Part): string {
   return `, in its ${face === 'back' ? face : faceWord(face)}`;
 }
 
+/** The dados that were added by hand: those of the case are among its grooves. */
+const dados = ({ board, end, name }: Part): readonly string[] =>
+  (board?.wides ?? []).flatMap(({ said, face, near, width, depth }) => {
+    if (said === undefined || !near || !width || !depth) return [];
+    const on = name.role === 'partition' ? `, face ${face}` : '';
+    const from = add(near, board?.datum ?? zero);
+    return [
+      `Dado ${takesWords({ said })}${on}: ${w(from)} from the ${end} end, ${w(width)} wide, ${w(depth)} deep.`,
+    ];
+  });
+
 /** What is cut in a part beside its grooves, one line for each. */
 export function joints(part: Part, tape: Tape): readonly string[] {
   const {
@@ -108,6 +119,8 @@ export function joints(part: Part, tape: Tape): readonly string[] {
   } = part;
   const cut = ({ near, long, deep }: Part['laps'][number]) =>
     `${w(near)} from the ${end} end: ${w(long)} long, ${w(deep)} deep`;
+  const notched = ({ takes }: Part['notches'][number]) =>
+    takes?.said === undefined ? '; all partitions clamped as one.' : `, in the ${edgesOf(part)[0]} edge.`;
   return [
     ...rabbets.map(({ takes, width, along, depth, from, to }) => {
       return `Rabbet ${takesWords(takes)}: ${w(width)} wide along the ${sideWords(along)}, ${w(depth)} deep${stopped({ from, to }, part, tape)}.`;
@@ -121,7 +134,8 @@ export function joints(part: Part, tape: Tape): readonly string[] {
           `Notch for the toe board: ${w(corner.deep)} in from the front edge, ${w(corner.high)} up from the ${end} end.`,
         ]
       : []),
-    ...notches.map((notch) => `Notch ${cut(notch)}; all partitions clamped as one.`),
+    ...dados(part),
+    ...notches.map((notch) => `Notch ${cut(notch)}${notched(notch)}`),
     ...laps.map((lap) => `Lap ${cut(lap)}${inFace(part)}.`),
     ...bores.map((bore) => rowLine(bore, tape)),
     ...fasteners.map((row) => fastenerLine(row, tape)),

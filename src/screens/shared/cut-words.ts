@@ -75,6 +75,7 @@ export function whatWords(op: Operation, tape: Tape): string {
   if (bench) return `${bench.toLowerCase()}: ${which}`;
   if (op.what === 'corner') return `notch ${which}`;
   if (op.what === 'along') return `${isShortEnd(op.setup.on) ? 'dado' : 'groove'} ${which}`;
+  if (op.which?.is === 'groove' && op.which.seat.in === 'said') return `dado ${which}`;
   if (op.what === 'groove' && (op.fits || isSeat(op))) {
     const groove = op.fits ? 'dado' : 'groove';
     return numbered(op) ? `${groove} for ${which}` : `${groove} for the ${which}`;

@@ -84,8 +84,10 @@ export function takesWords(takes: Takes): string {
 
 const lying = ({ part }: Takes): string => (part === 'cross' ? 'cross member' : (part ?? ''));
 
-const seatWords = ({ in: what, no }: Seat): string =>
-  `${what === 'run' ? 'no.' : what}${no === undefined ? '' : ` ${no}`}`;
+function seatWords(seat: Seat): string {
+  if (seat.in === 'said') return takesWords({ said: seat.said });
+  return `${seat.in === 'run' ? 'no.' : seat.in}${seat.no === undefined ? '' : ` ${seat.no}`}`;
+}
 
 /** Which dowels, in what, and where from the top edge. */
 function dowelWords({ row, marks }: Extract<Which, { readonly is: 'dowels' }>, tape: Tape): string {

@@ -26,7 +26,7 @@ const usualCutting = {
 type Blank = Pick<Board, 'id' | 'units' | 'part' | 'length' | 'thickness' | 'across' | 'end'>;
 
 /** Grooves are laid out afresh from the case each time; only how they are cut is the board's own. */
-const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board => ({
+export const boardFrom = (blank: Blank, own: Partial<Board>, cutting: Cutting): Board => ({
   name: '',
   made: 'alike',
   copies: 1,

@@ -59,6 +59,8 @@ export type Wide = {
   /** What that is called: bottom, shelf; of several which. */
   readonly called?: string | undefined;
   readonly calledNo?: number | undefined;
+  /** Added by hand to a part of a case: what stands in it, in the words of whoever added it. */
+  readonly said?: string | undefined;
 };
 
 /**

@@ -19,6 +19,7 @@ export type Groove = {
   readonly fits?: string;
   readonly called?: string;
   readonly calledNo?: number;
+  readonly said?: string;
 };
 
 /** A narrow groove a wide one displaced: by overlap, or because the land left was too small. */

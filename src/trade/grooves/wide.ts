@@ -28,7 +28,7 @@ function missing(wide: Wide): readonly Problem[] {
 
 function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
   if (!wide.near || !wide.width) return [];
-  const { id, face, width, depth, fits, called, calledNo } = wide;
+  const { id, face, width, depth, fits, called, calledNo, said } = wide;
   const near = add(wide.near, datum);
   return [
     {
@@ -42,6 +42,7 @@ function placed(wide: Wide, k: number, datum: Length): readonly Groove[] {
       ...(fits ? { fits } : {}),
       ...(called ? { called } : {}),
       ...(calledNo === undefined ? {} : { calledNo }),
+      ...(said === undefined ? {} : { said }),
     },
   ];
 }

@@ -1,22 +1,30 @@
 import { add, atMost, isPositive, type Length, less, subtract, zero } from '../../length/length';
+import type { Cutting } from '../carcass/boards';
 import type { Along, Notch, Part, Rabbet } from '../carcass/part';
+import type { Face } from '../grooves/layout';
 import type { Side } from '../setups/on';
+import { type DadoFault, dadoFault, type HandDado, withDado } from './dado-by-hand';
 import type { EdgeName } from './edges';
 
 /** A joint cut that somebody added to a part. What is not said yet is `undefined`: it is not cut. Inches. */
 export type HandJoint = {
   readonly id: string;
   readonly part: string;
-  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap' | 'mitre';
+  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap' | 'mitre' | 'dado';
   /** Along which edge, as the part has them (`edgesOf`), or end: that it is measured from, or the other. */
   readonly at: EdgeName | 'end' | 'other';
   /** What lies in it, in the words of whoever added it. */
   readonly takes: string;
-  /** Across a rabbet or a groove; along the part for a notch or a lap. */
+  /** Across a rabbet, a groove or a dado; along the part for a notch or a lap. */
   readonly width?: Length | undefined;
   readonly depth?: Length | undefined;
-  /** Near wall of a groove from its edge, near shoulder of a notch or lap from the reference end. */
+  /**
+   * Near wall of a groove from its edge, near shoulder of a notch or lap and near wall of a dado from the
+   * reference end.
+   */
   readonly near?: Length | undefined;
+  /** Of a partition, the face a dado is cut in; A when not said. */
+  readonly face?: Face | undefined;
 };
 
 const opposite: Readonly<Record<string, string>> = {
@@ -35,14 +43,15 @@ export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
 }
 
 /**
- * Why a joint is not cut: it comes out at the other face, by so much or just; it runs off the part, by so much; or its
- * end has a joint of the case.
+ * Why a joint is not cut: it comes out at the other face, by so much or just; it runs off the part, by so much; its
+ * end has a joint of the case; or a dado meets the other grooves of its part.
  */
 export type HandJointFault =
   | { readonly code: 'nothing'; readonly field: 'width' | 'depth' }
   | { readonly code: 'through'; readonly by: Length; readonly thickness: Length }
   | { readonly code: 'off'; readonly by: Length; readonly has: Length }
-  | { readonly code: 'taken'; readonly end: string };
+  | { readonly code: 'taken'; readonly end: string }
+  | DadoFault;
 
 /** What keeps a joint from being cut as it is said; nothing where it can be, or is not wholly said. */
 export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefined {
@@ -55,10 +64,12 @@ export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefine
   const across = kind === 'notch' ? part.width.sum.value : thickness;
   if (across && atMost(across, depth))
     return { code: 'through', by: subtract(depth, across), thickness: across };
-  const alongPart = kind === 'notch' || kind === 'lap' || at === 'end' || at === 'other';
+  const alongPart = kind === 'notch' || kind === 'lap' || kind === 'dado' || at === 'end' || at === 'other';
   const has = (alongPart ? part.length : part.width).sum.value;
   const far = add(near, width);
-  return less(has, far) ? { code: 'off', by: subtract(far, has), has } : undefined;
+  if (less(has, far)) return { code: 'off', by: subtract(far, has), has };
+  const dado = dadoOf(joint);
+  return dado && dadoFault(part, dado);
 }
 
 /** An end that is cut to go into another part, or is a long point already, takes no mitre. */
@@ -82,15 +93,21 @@ function isSaid(joint: HandJoint): boolean {
  * A part with the joints that were added to it: cut like those it has from its case, at the same setups.
  *
  * @param joints of this part and others; one that is not wholly said, or cannot be cut, is left out
+ * @param cutting how its grooves are cut, where that is not the usual way
  * @returns the same part where there is none
  * @example withHandJoints(part, [joint]).rabbets.length // one more
  */
-export function withHandJoints(part: Part, joints: readonly HandJoint[]): Part {
+export function withHandJoints(part: Part, joints: readonly HandJoint[], cutting: Cutting = {}): Part {
   const said = joints.filter((joint) => joint.part === part.id && isSaid(joint) && !faultOf(part, joint));
   if (said.length === 0) return part;
   const of = (kind: HandJoint['kind']) => said.filter((joint) => joint.kind === kind);
+  // each beside those said before it: of two that meet the first is cut
+  const dadoed = of('dado').reduce((own, joint) => {
+    const dado = dadoOf(joint);
+    return dado && !dadoFault(own, dado) ? withDado(own, dado, cutting) : own;
+  }, part);
   return {
-    ...part,
+    ...dadoed,
     rabbets: [...part.rabbets, ...of('rabbet').flatMap((joint) => rabbetOf(part, joint))],
     along: [...(part.along ?? []), ...of('groove').flatMap((joint) => grooveOf(part, joint))],
     notches: [...part.notches, ...of('notch').flatMap(shoulderedOf)],
@@ -110,6 +127,14 @@ function mitredAt(part: Part, joints: readonly HandJoint[]): Pick<Part, 'mitres'
 
 /** Their ids in the operations of the part: no id of a joint of a case begins so. */
 const idOf = ({ id }: HandJoint): string => `x${id}`;
+
+/** A dado across a part, once all of it is said. */
+function dadoOf(joint: HandJoint): HandDado | undefined {
+  const { kind, width, depth, near, face = 'A', takes: said } = joint;
+  if (kind !== 'dado' || !width || !depth || !near) return undefined;
+  return { id: idOf(joint), face, near, width, depth, said };
+}
+
 const isHand = (id: string): boolean => id.startsWith('x');
 
 function rabbetOf(part: Part, joint: HandJoint): readonly Rabbet[] {

@@ -4,6 +4,7 @@ import type { FastenerRow } from '../fasteners/row';
 import type { Board } from '../grooves/board';
 import type { Face } from '../grooves/layout';
 import type { Setting } from '../grooves/settings';
+import { edgesOf } from '../joints/edges';
 import { machineFor } from '../machines/groove-machines';
 import { isOtherEndOn } from '../machines/reach';
 import type { Bore } from '../shelves/bore';
@@ -169,12 +170,12 @@ export function offFence(looks: Looks, along: Side): Placing {
 
 const offStop = (part: Part): Placing => ({ toStop: end(part.end), stop: 'left', fence: 'near' });
 
-/** Notched in the back edge, clamped as one and stood on it. */
-export const notched = (part: Part): Placing => ({ stands: edge('back'), ...offStop(part) });
+/** Notched in the back edge, or what is called that of a part that has none, clamped as one and stood on it. */
+export const notched = (part: Part): Placing => ({ stands: edge(edgesOf(part)[0]), ...offStop(part) });
 
-/** Under a cutter that comes from above: the back edge up, the fence at the far side. */
+/** Under a cutter that comes from above: that edge up, the fence at the far side. */
 export const notchedFromAbove = (part: Part): Placing => ({
-  stands: edge('front'),
+  stands: edge(edgesOf(part)[1]),
   ...offStop(part),
   fence: 'far',
 });

@@ -175,7 +175,8 @@ const grooveOn = (part: Part, { groove, wall }: Setting): Which => ({
 });
 
 /** On a board laid out by hand nobody has said what stands in it: it has its number there, as in Marks. */
-function seatOf({ id, no, called, calledNo }: Setting['groove']): Seat {
+function seatOf({ id, no, called, calledNo, said }: Setting['groove']): Seat {
+  if (said !== undefined) return { in: 'said', said };
   if (called === undefined) return { in: 'run', no };
   const partition = /^p(\d+)$/.exec(id)?.[1];
   if (partition) return { in: 'partition', no: partition };

@@ -11,7 +11,9 @@ import type { Bore } from '../shelves/bore';
 /** What stands in a groove; one of a run has its number, a shelf where there are several. */
 export type Seat =
   | { readonly in: 'run' | 'partition'; readonly no: string }
-  | { readonly in: 'bottom' | 'top' | 'shelf'; readonly no?: string };
+  | { readonly in: 'bottom' | 'top' | 'shelf'; readonly no?: string }
+  /** In one that was added by hand: as whoever added it said. */
+  | { readonly in: 'said'; readonly said: string; readonly no?: never };
 
 /** Which of its kind an operation is on its part, as a code: what is said of it stands in the screens. Inches. */
 export type Which =

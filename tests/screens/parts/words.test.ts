@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import * as words from '../../../src/screens/parts/words';
 import type { Part } from '../../../src/trade/carcass/part';
+import { withDado } from '../../../src/trade/joints/dado-by-hand';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';
 
@@ -58,6 +59,19 @@ describe('a part in words', () => {
     const rabbet = { ...side.rabbets[0], along, from: l('1/64'), to: l('64 15/64') };
     const [line] = words.joints({ ...side, rabbets: [rabbet] as Part['rabbets'] }, '1/32');
     expect(line).toContain('stopped: 1/32 to 64 7/32 from the bottom end.');
+  });
+
+  test('a dado and a notch added by hand say where from the end, and in which edge', () => {
+    const cut = { id: 'xj', near: l('8'), width: l('1/2'), depth: l('1/4') };
+    const made = withDado(side, { ...cut, face: 'A', said: 'a rail' }, {});
+    expect(words.joints(made, '1/32')).toContain(
+      'Dado for a rail: 8 from the bottom end, 1/2 wide, 1/4 deep.',
+    );
+    const box = partOf('drawers~c1d1side');
+    const notch = { id: 'xn', near: l('4'), long: l('3/4'), deep: l('3/8'), takes: { said: '' } };
+    expect(words.joints({ ...box, notches: [notch] }, '1/32')).toContain(
+      'Notch 4 from the back end: 3/4 long, 3/8 deep, in the bottom edge.',
+    );
   });
 
   test('what is cut in it has a line each; a stopped rabbet says from where to where', () => {

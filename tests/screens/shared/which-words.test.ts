@@ -49,6 +49,9 @@ describe('whatWords', () => {
 
   test('a groove is called by its number or by what stands in it, its wall and its face', () => {
     expect(said('groove', { is: 'groove', seat: { in: 'run', no: '7' } })).toBe('groove no. 7');
+    const own = (said: string) => ({ is: 'groove', seat: { in: 'said', said } }) as const;
+    expect(said('groove', own('a rail'))).toBe('dado for a rail');
+    expect(said('groove', own(''))).toBe('dado added by hand');
     const shelf = { is: 'groove', seat: { in: 'shelf' }, wall: 'near', face: 'B' } as const;
     expect(said('groove', shelf)).toBe('groove for the shelf, near wall, face B');
     expect(whatWords({ ...operation('groove', shelf), fits: 'ply' }, '1/32')).toBe(
