@@ -47,7 +47,10 @@ export type Rabbet = {
   readonly to?: Length | undefined;
 };
 
-/** A notch in the back edge, or the first of `edgesOf` where a part has none: from the reference end to its near side, long along the part, deep into it. Inches. */
+/**
+ * A notch in the back edge, or the first of `edgesOf` where a part has none: from the reference end to its near side,
+ * long along the part, deep into it. Inches.
+ */
 export type Notch = {
   readonly id: string;
   readonly near: Length;
