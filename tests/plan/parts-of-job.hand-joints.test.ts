@@ -93,9 +93,8 @@ test('a groove added to the back of a drawer from its bottom edge is cut at the 
   expect(along('drawers~c1d1boxback').map(({ setup }) => setup.key)).toContain(own?.setup.key);
 });
 
-// the bottom, 3/4, stands on the floor: a shelf 10 over it is let into the left side 10 3/4 up, as deep as any, 1/4, and
-// its dado .005 wider than it is thick, 151/200; it lies in the middle, so that begins 1/400 lower, at
-// 4299/400
+// the bottom, 3/4, stands on the floor: a shelf 10 over it is let into the left side 10 3/4 up, as deep as any, 1/4,
+// and its dado .005 wider than it is thick, 151/200; it lies in the middle, so that begins 1/400 lower, at 4299/400
 test('a dado added to one side is cut on the card of that for a shelf in the other, and is no setup more', () => {
   const shelf = [
     ...editCase('c', { partitions: 1, shelfStock: 'a' }),

@@ -135,7 +135,7 @@ type GroovedAt = Omit<ReturnType<typeof standsOn>, 'board'> & Pick<Cutting, 'tap
 
 /** What one setting of a groove cuts in each of the boards: the same setup for all of them. */
 function cutsAt(part: Part, board: Board, setting: Setting, at: GroovedAt): readonly Operation[] {
-  const { fits, width } = setting.groove;
+  const { fits, width, said } = setting.groove;
   const setup = grooveSetup(part, setting, at);
   const which = grooveOn(part, setting);
   const groove = { board: board.id, setting: setting.id, teeth: setting.nearTeeth.value };
@@ -143,7 +143,7 @@ function cutsAt(part: Part, board: Board, setting: Setting, at: GroovedAt): read
     id: opId(board.id, setting.id, copy.id),
     part: part.id,
     copy: copy.id,
-    name: { ...pieceOf(part, copy.name, copy.again), grooved: true },
+    name: { ...pieceOf(part, copy.name, copy.again), ...(said === undefined ? { grooved: true } : {}) },
     what: 'groove',
     which,
     setup,
