@@ -42,7 +42,17 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
     page.getByText('Dado added by hand: 4 1/8 from the bottom end, 3/4 wide, 9/32 deep.'),
   ).toBeVisible();
   await expect(page.getByRole('button', { name: /dado added by hand/ }).first()).toBeVisible();
+  // set like that for the bottom of the case, it is as wide as the bottom's: 23/32 and .005 of room, .724
+  await page.getByRole('button', { name: 'Set like another dado' }).click();
   await shot(page, 'hand-dado');
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Left side: / })
+    .first()
+    .click();
+  await expect(
+    page.getByText(/^Dado added by hand: .* from the bottom end, 0\.724 wide, 9\/32 deep\.$/),
+  ).toBeVisible();
   await page.goto('./#/part/drawers~c1d1side');
   await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
   await choose(page, 'Joint 1: what is cut', 'A notch in the bottom edge');

@@ -1,3 +1,4 @@
+import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Face } from '../../trade/grooves/layout';
 import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
@@ -7,6 +8,8 @@ import { exactly as w } from '../shared/exact-words';
 export const another = 'A rabbet, groove, dado, notch, lap or mitre';
 export const added = 'A joint added by hand';
 export const remove = 'Take it out';
+
+type Dado = { readonly near: Length; readonly width: Length; readonly depth: Length };
 
 /** What is cut; a notch in which edge of its part. */
 export const kinds = (edge: EdgeName): Readonly<Record<HandJoint['kind'], string>> => ({
@@ -19,6 +22,11 @@ export const kinds = (edge: EdgeName): Readonly<Record<HandJoint['kind'], string
 });
 
 export const removed = (kind: string): string => `${kind} taken out`;
+
+/** A dado that another is set like. */
+export const like = 'Set like another dado';
+export const likeOne = (name: string, end: string, { near, width, depth }: Dado): string =>
+  `${name}: ${w(near)} from the ${end} end, ${w(width)} wide, ${w(depth)} deep`;
 
 export const faces: Readonly<Record<Face, string>> = { A: 'face A (left)', B: 'face B (right)' };
 

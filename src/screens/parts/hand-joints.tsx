@@ -3,6 +3,7 @@ import { editHandJoint } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
 import { faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
+import { othersLike } from '../../trade/joints/dado-by-hand';
 import { edgesOf } from '../../trade/joints/edges';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -10,6 +11,7 @@ import type { Bench } from '../bench';
 import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { filled } from '../shared/filled';
+import { partWord } from '../shared/part-words';
 import { sideWords } from '../shared/placing-words';
 import { lengthRefused } from '../shared/refused-words';
 import { Acts } from '../shared/sentence';
@@ -33,7 +35,11 @@ export function HandJoints({ bench, part, plan }: Props) {
   return (
     <section aria-label={words.another}>
       {own.map((joint, k) => (
-        <One key={joint.id} {...{ bench, part, joint, open, no: k + 1 }} onOpen={setOpen} />
+        <One
+          key={joint.id}
+          {...{ bench, part, joint, open, no: k + 1, parts: plan.parts }}
+          onOpen={setOpen}
+        />
       ))}
       <div class="pad-x adds">
         <Button label={words.another} look="quiet" icon="plus" onTap={add} />
@@ -44,15 +50,17 @@ export function HandJoints({ bench, part, plan }: Props) {
 }
 
 type OneProps = Omit<Props, 'plan'> & {
+  readonly parts: readonly Part[];
   readonly joint: HandJoint;
   readonly no: number;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
 };
 
-function One({ bench, part, joint, no, open, onOpen }: OneProps) {
+function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   const asks = asksOf(part, joint, no);
   const wrong = faultOf(part, joint);
+  const like = joint.kind === 'dado' ? likeAsk(part, parts, joint) : undefined;
   const slip =
     joint.kind === 'dado' && part.name.role === 'partition' ? words.inPartition : words.slips[joint.kind];
   return (
@@ -71,6 +79,7 @@ function One({ bench, part, joint, no, open, onOpen }: OneProps) {
         </p>
       )}
       <Acts>
+        {like && <Chip label={words.like} onTap={() => onOpen(like)} />}
         <Chip
           label={words.remove}
           onTap={() =>
@@ -134,6 +143,25 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
     width: length('width'),
     depth: length('depth'),
     near: length('near'),
+  };
+}
+
+/** The dados of other parts it may be set like; nothing where there are none. */
+function likeAsk(part: Part, parts: readonly Part[], { id }: HandJoint): Ask | undefined {
+  const others = othersLike(part, parts);
+  if (others.length === 0) return undefined;
+  return {
+    as: 'choice',
+    title: words.like,
+    now: '',
+    choices: others.map(({ of, ...dado }, k) => ({
+      value: `${k}`,
+      label: words.likeOne(partWord(of.name), of.end, dado),
+    })),
+    save: (value) => {
+      const { near, width, depth } = others[Number(value)] ?? {};
+      return editHandJoint(id, { near, width, depth });
+    },
   };
 }
 

@@ -1,4 +1,5 @@
 import { type Length, subtract, zero } from '../../length/length';
+import { toStored } from '../../length/stored';
 import { boardFrom, type Cutting } from '../carcass/boards';
 import type { Part } from '../carcass/part';
 import type { Board, Wide } from '../grooves/board';
@@ -37,6 +38,25 @@ export function dadoFault(part: Part, dado: HandDado): DadoFault | undefined {
     if (isOne) return { code: found.code === 'overlap' ? 'meets' : 'other-face', by: found.by };
   }
   return undefined;
+}
+
+/** A dado of another part. Inches. */
+type Other = Pick<HandDado, 'near' | 'width' | 'depth'> & { readonly of: Part };
+
+/**
+ * The dados of other parts that stand on the stop at the end of the same name, one of those alike: one set to the exact
+ * figures of another is cut while its setup stands, and what is let in with room stands between two marks.
+ */
+export function othersLike(part: Part, parts: readonly Part[]): readonly Other[] {
+  const found = new Map<string, Other>();
+  for (const of of parts) {
+    if (of.id === part.id || of.end !== part.end || !of.board) continue;
+    for (const { wide, near, width, depth } of layOut(of.board).grooves) {
+      const key = [near, width, depth].map((x) => x && toStored(x)).join(' ');
+      if (wide && depth && !found.has(key)) found.set(key, { of, near, width, depth });
+    }
+  }
+  return [...found.values()];
 }
 
 /** A part with a dado among its grooves, cut as they are: at the stop, where nothing else was said. */

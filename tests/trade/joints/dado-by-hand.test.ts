@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../../src/trade/carcass/part';
 import { layOut } from '../../../src/trade/grooves/lay-out';
-import { dadoFault, type HandDado, withDado } from '../../../src/trade/joints/dado-by-hand';
+import { dadoFault, type HandDado, othersLike, withDado } from '../../../src/trade/joints/dado-by-hand';
 import { l, w } from '../../length/write-figures';
 import { runs } from '../../runs';
 import { framedCase, part, plainCase, work } from '../carcass/sample-case';
@@ -78,6 +78,23 @@ describe('what keeps it from being cut', () => {
       code: 'in-marks',
     });
   });
+});
+
+test('it may be set like those of parts on the same end, each figure once, exact, itself and runs left out', () => {
+  const made = [
+    part(work(plainCase), 'left'),
+    part(work(plainCase), 'right'),
+    part(work(plainCase), 'bottom'),
+  ];
+  const [left, right, bottom] = made as [Part, Part, Part];
+  const wides = ({ board }: Part) => (board ? layOut(board).grooves.filter(({ wide }) => wide) : []);
+  const found = othersLike(stile, [stile, left, left, right, bottom]);
+  expect(found.every(({ of }) => of.end === 'bottom')).toBe(true);
+  for (const own of [...wides(left), ...wides(right)])
+    expect(
+      found.filter(({ near, width }) => w(near) === w(own.near) && w(width) === w(own.width)),
+    ).toHaveLength(1);
+  expect(othersLike(left, [left, bottom])).toEqual([]);
 });
 
 test('in coordinates: it is cut where it was said and moves nothing, or something is in its way', () => {
