@@ -164,7 +164,7 @@ export function partsOfJob(job: Job, shop: Shop): Made {
     return marks ? { ...part, lines: [...(part.lines ?? []), ...marks] } : part;
   };
   const own = [...worked].flatMap(([id, w]) =>
-    w.ok ? [...w.value.parts.map((part) => lined(keeps(part))), ...fillers(id)] : [],
+    w.ok ? [...w.value.parts.map((part) => lined(keeps(part))), ...fillers(id).map(jointed)] : [],
   );
   const drawn = drawers.map(jointed);
   return { stuff, worked, banks, parts: asBefore([...own, ...drawn, ...hand.map(keeps)]), screws };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { editCase, editStock, tickOf } from '../../src/job/edits';
+import { editCase, editHandJoint, editStock, tickOf } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
 import { editAcross, editGap, editRoom, editStand } from '../../src/job/room-edits';
 import { less } from '../../src/length/length';
@@ -97,6 +97,19 @@ describe('a filler strip is a part', () => {
       ops: ['cut/case~fillerleft/rip/1 5/8', 'cut/case~fillerleft/len/1 64 1/4'],
     });
     expect(stripOf('right', walls('1 3/16'))).toMatchObject({ of: 'oak', wide: '2 7/16' });
+  });
+
+  test('with a joint by hand where it has one', () => {
+    const joint = {
+      part: fillerId('case', 'left'),
+      kind: 'rabbet',
+      at: 'back',
+      width: l('1/4'),
+      depth: l('1/8'),
+    } as const;
+    const strip = stripOf('left', walls('1 3/16'), editHandJoint('j1', joint));
+    expect(strip?.ops).toHaveLength(3);
+    expect(strip?.ops[2]).toMatch(/rabbet.*j1/);
   });
 
   test('of the sides where there is no face frame; of its own where that is said', () => {
