@@ -1,12 +1,12 @@
 import { expect, test } from '@playwright/test';
-import { choose, openSample, shot, typeInto } from './app';
+import { choose, keyIn, openSample, shot, typeInto } from './app';
 
 test('a groove added to a part by hand is said, refused where it comes out, and stands among its cuts', async ({
   page,
 }) => {
   await openSample(page);
   await page.goto('./#/part/case~left');
-  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await choose(page, 'Joint 1: along which edge or end', 'front edge');
   await typeInto(page, 'Joint 1: how far from there', '1/2');
@@ -23,7 +23,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(page.getByText('groove added by hand', { exact: true })).toBeVisible();
   // the back of a drawer has a bottom and a top edge: set like the grooves of its sides, it is cut with them
   await page.goto('./#/part/drawers~c1d1boxback');
-  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await typeInto(page, 'Joint 1: how far from there', '13/32');
   await typeInto(page, 'Joint 1: how wide', '11/32');
@@ -33,7 +33,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   ).toBeVisible();
   // a dado across the stiles, which had no groove; the side of a drawer has a bottom edge that is notched
   await page.goto('./#/part/case~stile');
-  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A dado across it');
   await typeInto(page, 'Joint 1: how far from there', '4 1/8');
   await typeInto(page, 'Joint 1: how wide', '3/4');
@@ -53,8 +53,26 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(
     page.getByText(/^Dado added by hand: .* from the bottom end, 0\.724 wide, 9\/32 deep\.$/),
   ).toBeVisible();
+  // a row of holes in the right side, refused where a hole runs off it
+  await page.goto('./#/part/case~right');
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A row of holes');
+  await typeInto(page, 'Joint 1: how wide', '1/4');
+  await typeInto(page, 'Joint 1: how deep', '3/8');
+  await typeInto(page, 'Joint 1: how far from the front edge', '2');
+  await keyIn(page, 'Joint 1: how many', '3');
+  await typeInto(page, 'Joint 1: how far apart', '1');
+  await typeInto(page, 'Joint 1: how far from there', '1/16');
+  await expect(page.getByText('the first hole runs 1/16 off the part')).toBeVisible();
+  await typeInto(page, 'Joint 1: how far from there', '20');
+  await shot(page, 'hand-holes');
+  await expect(
+    page.getByText(
+      'Holes 1/4 wide and 3/8 deep, 2 from the front edge: row added by hand: 3 holes, 20 to 22 from the bottom end, every 1.',
+    ),
+  ).toBeVisible();
   await page.goto('./#/part/drawers~c1d1side');
-  await page.getByRole('button', { name: 'A rabbet, groove, dado, notch, lap or mitre' }).click();
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A notch in the bottom edge');
   await page.goto('./#/cuts');
   await expect(

@@ -1,5 +1,5 @@
 import { handMachineIds } from '../trade/machines/stored-ids';
-import { flag, length, oneOf, text } from './kinds';
+import { count, flag, length, oneOf, text } from './kinds';
 
 /** An operation added by hand. */
 export const workFields = {
@@ -16,12 +16,15 @@ export const workFields = {
 /** A joint cut added by hand: what lies in it, how wide and deep, and where. */
 export const jointFields = {
   part: text(60),
-  kind: oneOf('rabbet', 'groove', 'notch', 'lap', 'mitre', 'dado'),
+  kind: oneOf('rabbet', 'groove', 'notch', 'lap', 'mitre', 'dado', 'holes'),
   at: oneOf('back', 'front', 'end', 'other', 'bottom', 'top', 'left', 'right'),
   takes: text(60),
   width: length,
   depth: length,
   near: length,
   face: oneOf('A', 'B'),
+  off: length,
+  pitch: length,
+  count,
   gone: flag,
 };

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { editBoard, editCase, editHandJoint, editInside, editStock } from '../../src/job/edits';
 import type { Change } from '../../src/job/entry';
-import { l } from '../length/write-figures';
+import { l, w } from '../length/write-figures';
 import { worked } from './job-of';
 import { at, sampleLog, withMore } from './laid-sample';
 
@@ -146,4 +146,38 @@ test('a notch in the side of a drawer is cut stood on its bottom edge: it has no
     { at: 'edge', named: 'bottom' },
     { at: 'edge', named: 'bottom' },
   ]);
+});
+
+test('a row of holes added by hand is bored at the setup of the pin holes of a shelf, and costs none more', () => {
+  const loose = editInside('c', 's', {
+    kind: 'loose',
+    bay: 1,
+    heldBy: 'pins',
+    count: 2,
+    first: l('6'),
+    pitch: l('1'),
+  });
+  const before = worked([...decided, ...loose]).plan;
+  const pin = before.operations.find((op) => op.part === 'c~left' && op.which?.is === 'row');
+  const bore = pin?.which?.is === 'row' ? pin.which.bore : undefined;
+  if (!pin || !bore) throw new Error('no pin holes');
+  const holes = editHandJoint('j', {
+    part: 'c~bottom',
+    kind: 'holes',
+    width: bore.dia,
+    depth: bore.deep,
+    off: bore.off,
+    near: l('4'),
+    pitch: l('2'),
+    count: 3,
+  });
+  const after = worked([...decided, ...loose, ...holes]).plan;
+  const own = after.operations.filter((op) => op.part === 'c~bottom' && op.which?.is === 'row');
+  expect(own.map(({ setup }) => setup.key)).toEqual([pin.setup.key]);
+  expect(own[0]?.row && [w(own[0].row.first), w(own[0].row.last)]).toEqual(['4', '8']);
+  const runs = ({ order }: typeof after) => (order.ok ? order.value.runs.length : Number.NaN);
+  expect(runs(after)).toBe(runs(before));
+  // another distance from the front edge is another setting
+  const moved = worked([...decided, ...loose, ...holes, ...editHandJoint('j', { off: l('5') })]).plan;
+  expect(runs(moved)).toBe(runs(before) + 1);
 });

@@ -19,6 +19,7 @@ import { doneWord } from '../shared/done-words';
 import { workWord } from '../shared/part-words';
 import { pieceName } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
+import { markedFrom, rowName } from '../shared/row-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const setup = 'Setup';
@@ -81,9 +82,12 @@ export const aheadAct = (op: Operation): string =>
 // A row of holes.
 
 export const holesOn = (names: readonly string[]): string => `Holes on: ${names.join(', ')}`;
-export const rowDrawn = ({ row }: Bore): string => `The ${row} row to scale, bottom end at the left`;
-export const rowLies =
-  'Bottom end at the left, front edge at the bottom of the drawing. Each hole by its number, from the bottom end:';
+export const rowDrawn = (bore: Bore): string =>
+  `The ${rowName(bore)} to scale, ${markedFrom(bore)} end at the left`;
+export const rowLies = (bore: Bore): string => {
+  const end = markedFrom(bore);
+  return `${capital(end)} end at the left, front edge at the bottom of the drawing. Each hole by its number, from the ${end} end:`;
+};
 
 /** What is read aloud after the figure: the piece, and how it lies. */
 export function aloudOf(op: Operation, tape: Tape): string {

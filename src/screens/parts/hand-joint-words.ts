@@ -5,9 +5,10 @@ import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
 import type { EdgeName } from '../../trade/joints/edges';
 import { exactly as w } from '../shared/exact-words';
 
-export const another = 'A rabbet, groove, dado, notch, lap or mitre';
+export const another = 'A joint or a row of holes';
 export const added = 'A joint added by hand';
 export const remove = 'Take it out';
+export const holes = 'holes';
 
 type Dado = { readonly near: Length; readonly width: Length; readonly depth: Length };
 
@@ -19,6 +20,7 @@ export const kinds = (edge: EdgeName): Readonly<Record<HandJoint['kind'], string
   notch: `A notch in the ${edge} edge`,
   lap: 'A lap across the face',
   mitre: 'A mitre',
+  holes: 'A row of holes',
 });
 
 export const removed = (kind: string): string => `${kind} taken out`;
@@ -37,12 +39,17 @@ export const slips: Readonly<Record<HandJoint['kind'], string>> = {
   dado: '{kind}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.',
   notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
   mitre: '{kind} at the {at}, 45°, the long point outside.',
+  holes:
+    '{kind} {width} wide and {depth} deep, {off} from the front edge: {count} of them, the first {near} from the {end}, {pitch} apart.',
   lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
 };
 
-/** Across a partition, which has two faces. */
-export const inPartition =
-  '{kind} in {face}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.';
+/** In a partition, which has two faces. */
+export const inPartition: Readonly<Partial<Record<HandJoint['kind'], string>>> = {
+  dado: '{kind} in {face}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.',
+  holes:
+    '{kind} in {face}, {width} wide and {depth} deep, {off} from the front edge: {count} of them, the first {near} from the {end}, {pitch} apart.',
+};
 
 export const endWords = (end: string): string => `${end} end`;
 export const edges = { back: 'back edge', front: 'front edge' } as const;
@@ -55,6 +62,9 @@ const titles = {
   depth: 'How deep',
   near: 'How far from there',
   face: 'In which face',
+  off: 'How far from the front edge',
+  pitch: 'How far apart',
+  count: 'How many',
 } as const;
 
 export type Blank = keyof typeof titles;
@@ -63,6 +73,13 @@ export type Blank = keyof typeof titles;
 export const ask = (blank: Blank, no: number): string => `Joint ${no}: ${titles[blank].toLowerCase()}`;
 
 export const nothing = 'anything';
+
+const offAt = {
+  first: 'the first hole',
+  last: 'the last hole',
+  front: 'the row',
+  back: 'the row',
+} as const;
 
 /** Why it is not cut, and what would fit. */
 export function fault(found: HandJointFault): string {
@@ -85,6 +102,12 @@ export function fault(found: HandJointFault): string {
       return `It is not cut: ${w(found.land)} would stay between it and the next groove, which would break out. Move it farther off.`;
     case 'other-face':
       return `It is not cut: it comes out in a groove of the other face${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. ${found.by.n === 0n ? 'Less deep' : 'Shallower by more than that'} it fits.`;
+    case 'holes-meet':
+      return `It is not bored: the holes run into each other. More than ${w(found.dia)} apart they do not.`;
+    case 'hole-off':
+      return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. Moved in by that much it fits.`;
+    case 'hole-in-cut':
+      return `It is not bored: hole ${found.no} runs into a groove or a hole that is there already. Moved off it by ${w(found.by)} or more it fits.`;
     default:
       return assertNever(found);
   }

@@ -5,6 +5,7 @@ import type { Part } from '../../trade/carcass/part';
 import { faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
 import { othersLike } from '../../trade/joints/dado-by-hand';
 import { edgesOf } from '../../trade/joints/edges';
+import { takesHoles } from '../../trade/joints/holes-by-hand';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -13,7 +14,7 @@ import { AskDock } from '../shared/ask-dock';
 import { filled } from '../shared/filled';
 import { partWord } from '../shared/part-words';
 import { sideWords } from '../shared/placing-words';
-import { lengthRefused } from '../shared/refused-words';
+import { countRefused, lengthRefused } from '../shared/refused-words';
 import { Acts } from '../shared/sentence';
 import * as words from './hand-joint-words';
 
@@ -61,8 +62,8 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   const asks = asksOf(part, joint, no);
   const wrong = faultOf(part, joint);
   const like = joint.kind === 'dado' ? likeAsk(part, parts, joint) : undefined;
-  const slip =
-    joint.kind === 'dado' && part.name.role === 'partition' ? words.inPartition : words.slips[joint.kind];
+  const inFace = part.name.role === 'partition' ? words.inPartition[joint.kind] : undefined;
+  const slip = inFace ?? words.slips[joint.kind];
   return (
     <div class="fillin run">
       {filled(slip, (name) =>
@@ -94,7 +95,7 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   );
 }
 
-const kinds = ['rabbet', 'groove', 'dado', 'notch', 'lap', 'mitre'] as const;
+const kinds = ['rabbet', 'groove', 'dado', 'notch', 'lap', 'mitre', 'holes'] as const;
 const faces = ['A', 'B'] as const;
 const ends = ['end', 'other'] as const;
 
@@ -103,9 +104,8 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
   // one that was said before is offered as it was
   const places = kind === 'mitre' ? ends : [...new Set([...edgesOf(part), ...ends, at] as const)];
   const called = words.kinds(edgesOf(part)[0]);
-  // the grooves of a board laid out by hand are laid out in Marks
-  const offered = kinds.filter((one) => one !== 'dado' || one === kind || part.name.role !== 'board');
-  const length = (blank: 'width' | 'depth' | 'near'): Ask => ({
+  const offered = kinds.filter((one) => one === kind || isOffered(part, one));
+  const length = (blank: 'width' | 'depth' | 'near' | 'off' | 'pitch'): Ask => ({
     as: 'length',
     title: words.ask(blank, no),
     kind: 'place',
@@ -143,6 +143,9 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
     width: length('width'),
     depth: length('depth'),
     near: length('near'),
+    off: length('off'),
+    pitch: length('pitch'),
+    count: countAsk(joint, no),
   };
 }
 
@@ -164,6 +167,20 @@ function likeAsk(part: Part, parts: readonly Part[], { id }: HandJoint): Ask | u
     },
   };
 }
+
+/** The grooves of a board laid out by hand are laid out in Marks; holes stand off a front edge. */
+function isOffered(part: Part, kind: HandJoint['kind']): boolean {
+  if (kind === 'dado') return part.name.role !== 'board';
+  return kind !== 'holes' || takesHoles(part);
+}
+
+const countAsk = ({ id, count }: HandJoint, no: number): Ask => ({
+  as: 'count',
+  title: words.ask('count', no),
+  now: count,
+  refuse: countRefused(1000, words.holes, 1),
+  save: (value) => editHandJoint(id, { count: value }),
+});
 
 /** Of a partition, which of its two faces is cut. */
 const faceAsk = ({ id, face = 'A' }: HandJoint, no: number): Ask => ({

@@ -14,6 +14,12 @@ export const numbersOf = (numbers: readonly number[]): string =>
     ? numbers.join('')
     : `${numbers.slice(0, -1).join(', ')} and ${numbers[numbers.length - 1]}`;
 
+/** @example rowName({ row: 'rear' }) // 'rear row' */
+export const rowName = ({ row }: Pick<Bore, 'row'>): string =>
+  row === 'own' ? 'row added by hand' : `${row} row`;
+
+export const markedFrom = ({ end = 'bottom' }: Pick<Bore, 'end'>): string => end;
+
 /** A row of holes: which, how many, from where to where, how far apart, and what is left out. */
 export function rowWords({ bore, face, short }: Row, tape: Tape): string {
   const marks = rowTape(bore, tape);
@@ -22,7 +28,7 @@ export function rowWords({ bore, face, short }: Row, tape: Tape): string {
   const out = bore.leftOut.length > 0 ? `; without no. ${numbersOf(bore.leftOut)}` : '';
   const apart = bore.metric ? '32 mm' : exactly(bore.pitch);
   const count = counted(bore.holes.length, 'hole', 'holes');
-  return `${bore.row} row${face ? `, face ${face}` : ''}: ${count}, ${at(first)} to ${at(last)} from the bottom end, every ${apart}${out}${short ? `; the drill press is ${exactly(short)} short of it` : ''}`;
+  return `${rowName(bore)}${face ? `, face ${face}` : ''}: ${count}, ${at(first)} to ${at(last)} from the ${markedFrom(bore)} end, every ${apart}${out}${short ? `; the drill press is ${exactly(short)} short of it` : ''}`;
 }
 
 /** Every hole as it is marked, with what its mark leaves. */

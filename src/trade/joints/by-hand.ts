@@ -5,26 +5,31 @@ import type { Face } from '../grooves/layout';
 import type { Side } from '../setups/on';
 import { type DadoFault, dadoFault, type HandDado, withDado } from './dado-by-hand';
 import type { EdgeName } from './edges';
+import { type HandHoles, type HolesFault, holesFault, withHoles } from './holes-by-hand';
 
 /** A joint cut that somebody added to a part. What is not said yet is `undefined`: it is not cut. Inches. */
 export type HandJoint = {
   readonly id: string;
   readonly part: string;
-  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap' | 'mitre' | 'dado';
+  readonly kind: 'rabbet' | 'groove' | 'notch' | 'lap' | 'mitre' | 'dado' | 'holes';
   /** Along which edge, as the part has them (`edgesOf`), or end: that it is measured from, or the other. */
   readonly at: EdgeName | 'end' | 'other';
   /** What lies in it, in the words of whoever added it. */
   readonly takes: string;
-  /** Across a rabbet, a groove or a dado; along the part for a notch or a lap. */
+  /** Across a rabbet, a groove, a dado or a hole; along the part for a notch or a lap. */
   readonly width?: Length | undefined;
   readonly depth?: Length | undefined;
   /**
-   * Near wall of a groove from its edge, near shoulder of a notch or lap and near wall of a dado from the
-   * reference end.
+   * Near wall of a groove from its edge, near shoulder of a notch or lap, near wall of a dado and middle of the first
+   * of a row of holes from the reference end.
    */
   readonly near?: Length | undefined;
-  /** Of a partition, the face a dado is cut in; A when not said. */
+  /** Of a partition, the face a dado is cut or holes are bored in; A when not said. */
   readonly face?: Face | undefined;
+  /** Of a row of holes: how far their middles are from the front edge and from each other, and how many they are. */
+  readonly off?: Length | undefined;
+  readonly pitch?: Length | undefined;
+  readonly count?: number | undefined;
 };
 
 const opposite: Readonly<Record<string, string>> = {
@@ -44,14 +49,15 @@ export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
 
 /**
  * Why a joint is not cut: it comes out at the other face, by so much or just; it runs off the part, by so much; its
- * end has a joint of the case; or a dado meets the other grooves of its part.
+ * end has a joint of the case; or a dado or a hole meets the other cuts of its part.
  */
 export type HandJointFault =
   | { readonly code: 'nothing'; readonly field: 'width' | 'depth' }
   | { readonly code: 'through'; readonly by: Length; readonly thickness: Length }
   | { readonly code: 'off'; readonly by: Length; readonly has: Length }
   | { readonly code: 'taken'; readonly end: string }
-  | DadoFault;
+  | DadoFault
+  | HolesFault;
 
 /** What keeps a joint from being cut as it is said; nothing where it can be, or is not wholly said. */
 export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefined {
@@ -64,6 +70,10 @@ export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefine
   const across = kind === 'notch' ? part.width.sum.value : thickness;
   if (across && atMost(across, depth))
     return { code: 'through', by: subtract(depth, across), thickness: across };
+  if (kind === 'holes') {
+    const row = holesOf(joint);
+    return row && holesFault(part, row);
+  }
   const alongPart = kind === 'notch' || kind === 'lap' || kind === 'dado' || at === 'end' || at === 'other';
   const has = (alongPart ? part.length : part.width).sum.value;
   const far = add(near, width);
@@ -86,6 +96,7 @@ const isEnd = ({ at }: HandJoint): boolean => at === 'end' || at === 'other';
 function isSaid(joint: HandJoint): boolean {
   const { kind, width, depth, near } = joint;
   if (kind === 'mitre') return isEnd(joint);
+  if (kind === 'holes') return holesOf(joint) !== undefined;
   return width !== undefined && depth !== undefined && (kind === 'rabbet' || near !== undefined);
 }
 
@@ -106,8 +117,12 @@ export function withHandJoints(part: Part, joints: readonly HandJoint[], cutting
     const dado = dadoOf(joint);
     return dado && !dadoFault(own, dado) ? withDado(own, dado, cutting) : own;
   }, part);
+  const holed = of('holes').reduce((own, joint) => {
+    const row = holesOf(joint);
+    return row && !holesFault(own, row) ? withHoles(own, row) : own;
+  }, dadoed);
   return {
-    ...dadoed,
+    ...holed,
     rabbets: [...part.rabbets, ...of('rabbet').flatMap((joint) => rabbetOf(part, joint))],
     along: [...(part.along ?? []), ...of('groove').flatMap((joint) => grooveOf(part, joint))],
     notches: [...part.notches, ...of('notch').flatMap(shoulderedOf)],
@@ -133,6 +148,13 @@ function dadoOf(joint: HandJoint): HandDado | undefined {
   const { kind, width, depth, near, face = 'A', takes: said } = joint;
   if (kind !== 'dado' || !width || !depth || !near) return undefined;
   return { id: idOf(joint), face, near, width, depth, said };
+}
+
+/** A row of holes, once all of it is said. */
+function holesOf(joint: HandJoint): HandHoles | undefined {
+  const { width: dia, depth: deep, near: first, off, pitch, count, face = 'A' } = joint;
+  if (!dia || !deep || !first || !off || !pitch || !count) return undefined;
+  return { id: idOf(joint), face, off, dia, deep, pitch, first, count };
 }
 
 const isHand = (id: string): boolean => id.startsWith('x');

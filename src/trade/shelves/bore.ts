@@ -14,9 +14,9 @@ export type Bore = {
   readonly id: string;
   /** Rows of other shelves that lie in the same holes. */
   readonly also?: readonly string[];
-  /** The loose shelves it holds. */
+  /** The loose shelves it holds; empty where it was added by hand. */
   readonly inside: string;
-  readonly row: RowName;
+  readonly row: RowName | 'own';
   readonly face: Face;
   /** The middle of its holes from the front edge. */
   readonly off: Length;
@@ -25,6 +25,8 @@ export type Bore = {
   readonly pitch: Length;
   /** Holes in millimetres, whatever the tape: a pitch of 32 mm. */
   readonly metric: boolean;
+  /** The end they are marked from, where that is not the bottom one. */
+  readonly end?: string;
   /** Middles of the holes from the reference end, by number from the bottom up. */
   readonly holes: readonly Hole[];
   /** Numbers left out: too near a groove, here or in the wall it faces. */
