@@ -8,6 +8,14 @@ export async function openSample(page: Page, url = './'): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
 }
 
+/** Until no page holds the lock any more: one that was closed lets go a little later. */
+export async function letGo(page: Page, lock: string): Promise<void> {
+  await page.waitForFunction(
+    async (name) => !(await navigator.locks.query()).held?.some((held) => held.name === name),
+    lock,
+  );
+}
+
 /** Waits until the service worker has everything and serves the page. */
 export async function readyOffline(page: Page): Promise<void> {
   await page.evaluate(async () => {

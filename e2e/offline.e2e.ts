@@ -1,7 +1,8 @@
 import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
-import { openSample, pastBounce, readyOffline } from './app';
+import { sawLock } from '../src/ui/hold';
+import { letGo, openSample, pastBounce, readyOffline } from './app';
 import { withWorker } from './browser';
 import { host, release } from './host';
 
@@ -32,6 +33,7 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page.getByText('It starts once the setting that stands at the saw')).toBeVisible();
     await saw.close();
+    await letGo(page, sawLock);
     await pastBounce(page);
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page).toHaveTitle('Knifeline, newer');

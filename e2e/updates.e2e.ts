@@ -1,6 +1,7 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openSample, pastBounce, readyOffline } from './app';
+import { entryLock } from '../src/ui/hold';
+import { letGo, openSample, pastBounce, readyOffline } from './app';
 import { withWorker } from './browser';
 import { type Fault, filesOf, type Host, host, releaseAll } from './host';
 import { newProfile, type Profile } from './profile';
@@ -248,6 +249,7 @@ test('a newer version never starts while keys, a list or a field stand open on a
     expect(await page.title()).toBe('Knifeline');
     await other.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
     await expect(other.getByRole('dialog')).toBeHidden();
+    await letGo(page, entryLock);
     await pastBounce(page);
     await start.click();
     await expect(page).toHaveTitle('Knifeline, newer');
