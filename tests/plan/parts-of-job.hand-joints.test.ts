@@ -161,7 +161,7 @@ test('a row of holes added by hand is bored at the setup of the pin holes of a s
   const pin = before.operations.find((op) => op.part === 'c~left' && op.which?.is === 'row');
   const bore = pin?.which?.is === 'row' ? pin.which.bore : undefined;
   if (!pin || !bore) throw new Error('no pin holes');
-  const holes = editHandJoint('j', {
+  const said = {
     part: 'c~bottom',
     kind: 'holes',
     width: bore.dia,
@@ -170,13 +170,18 @@ test('a row of holes added by hand is bored at the setup of the pin holes of a s
     near: l('4'),
     pitch: l('2'),
     count: 3,
-  });
+  } as const;
+  const holes = editHandJoint('j', said);
   const after = worked([...decided, ...loose, ...holes]).plan;
   const own = after.operations.filter((op) => op.part === 'c~bottom' && op.which?.is === 'row');
   expect(own.map(({ setup }) => setup.key)).toEqual([pin.setup.key]);
   expect(own[0]?.row && [w(own[0].row.first), w(own[0].row.last)]).toEqual(['4', '8']);
   const runs = ({ order }: typeof after) => (order.ok ? order.value.runs.length : Number.NaN);
   expect(runs(after)).toBe(runs(before));
+  // so is one in a board laid out by hand
+  const inBoard = worked([...decided, ...loose, ...editHandJoint('j', { ...said, part: 'b' })]).plan;
+  const board = inBoard.operations.filter((op) => op.part === 'b' && op.which?.is === 'row');
+  expect(board.map(({ setup }) => setup.key)).toEqual([pin.setup.key]);
   // another distance from the front edge is another setting
   const moved = worked([...decided, ...loose, ...holes, ...editHandJoint('j', { off: l('5') })]).plan;
   expect(runs(moved)).toBe(runs(before) + 1);

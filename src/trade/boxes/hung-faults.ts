@@ -7,6 +7,7 @@ import {
   type Length,
   less,
   longest,
+  negate,
   subtract,
   sum,
   zero,
@@ -59,12 +60,11 @@ type Groove = NonNullable<Hung['groove']>;
 function grooveFault({ thick }: Hung, { up, wide }: Groove, plan: BoxPlan): HungError | undefined {
   const deep = thick;
   const web = (other: Length) => subtract(subtract(plan.side, other), deep);
-  if (!isPositive(web(zero)))
-    return { code: 'strip-through', by: subtract(zero, web(zero)), most: half(plan.side) };
+  if (!isPositive(web(zero))) return { code: 'strip-through', by: negate(web(zero)), most: half(plan.side) };
   if (!isPositive(web(plan.backDado)))
     return {
       code: 'strip-in-dado',
-      by: subtract(zero, web(plan.backDado)),
+      by: negate(web(plan.backDado)),
       most: subtract(plan.side, plan.backDado),
     };
   const clear = landOver(plan, { up, wide });
@@ -85,7 +85,7 @@ const landOver = (plan: BoxPlan, { up, wide }: Groove): Length =>
 export function stopFault({ stop }: HungDrawer, { units }: Bank): HungError | undefined {
   const least = figureIn(units, leastCatch);
   if (less(stop.catches, least)) return { code: 'stop-short', by: subtract(least, stop.catches) };
-  return isPositive(stop.out) ? undefined : { code: 'stop-shut', by: subtract(zero, stop.out) };
+  return isPositive(stop.out) ? undefined : { code: 'stop-shut', by: negate(stop.out) };
 }
 
 /** What is worth a look in boxes that hang in wood. Limits are common practice, no source. Inches. */

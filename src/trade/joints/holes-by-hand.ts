@@ -47,7 +47,7 @@ const middles = ({ first, pitch, count }: HandHoles): readonly Length[] =>
  * @example takesHoles(side) // true; not the side of a drawer
  */
 export const takesHoles = ({ name }: Pick<Part, 'name'>): boolean =>
-  (['left', 'right', 'partition', 'bottom', 'top'] as const).some((role) => role === name.role);
+  (['left', 'right', 'partition', 'bottom', 'top', 'board'] as const).some((role) => role === name.role);
 
 /** What keeps a row from being bored, itself left out of what is there. */
 export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {

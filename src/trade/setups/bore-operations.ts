@@ -96,7 +96,7 @@ export const boresOf = (part: Part, piece: Piece, at: At): readonly Operation[] 
       figure: figure.value,
       after: [],
       row: { first: markAt(first.at, marks).value, last: markAt(last.at, marks).value },
-      placing: bored(part, bore),
+      placing: bored(part, { ...bore, copy: piece.name.copy }),
       ...(asks ? { asks, cannot: true } : {}),
     };
   });

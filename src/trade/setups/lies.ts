@@ -119,8 +119,8 @@ export function grooved(part: Part, setting: Setting, copy: CopyName | undefined
  * Bored from above, the face up: at a drill press the front edge lies against the fence, which stands behind the bit;
  * under a template it is toward you. Which hand the reference end comes to follows: the two of a pair swap.
  */
-export function bored(part: Part, { by, face }: Pick<Bore, 'by' | 'face'>): Placing {
-  const looks = faceOf(part, { copy: undefined, face });
+export function bored(part: Part, { by, face, copy }: Pick<Bore, 'by' | 'face'> & Which): Placing {
+  const looks = faceOf(part, { copy, face });
   const front = edge('front');
   const against = towardOf(part.end);
   const away: Toward = by === 'press' ? 'front' : 'back';
