@@ -8,8 +8,12 @@ type Growing = Map<string, Json | Growing>;
 type Values = ReadonlyMap<string, Json>;
 type Read<T extends object> = { [K in keyof T]?: T[K] extends Field<infer V> ? V : never };
 
-/** Values as a tree, and the paths of those that cannot be read. */
-export type Grown = { readonly tree: Tree; readonly unread: readonly string[] };
+/** Values as a tree, the paths of those that cannot be read, and the values it was grown of. */
+export type Grown = {
+  readonly tree: Tree;
+  readonly unread: readonly string[];
+  readonly of: readonly (readonly [path: string, json: Json])[];
+};
 
 /**
  * Values as a tree, in the order they were first written; unreadable ones are named and left out.
@@ -17,10 +21,14 @@ export type Grown = { readonly tree: Tree; readonly unread: readonly string[] };
  * @param before what was grown last: what is the same in it is the same tree
  */
 export function grow(values: Values, before?: Grown): Grown {
+  return (before && regrown(values, before)) ?? grown(values, before?.tree);
+}
+
+function grown(values: Values, before: Tree | undefined): Grown {
   const unread: string[] = [];
   const tree: Growing = new Map();
   for (const [path, json] of values) {
-    if (fieldAt(path)?.read(json) === undefined) {
+    if (!isRead(path, json)) {
       unread.push(path);
       continue;
     }
@@ -28,7 +36,38 @@ export function grow(values: Values, before?: Grown): Grown {
     const leaf = steps.pop() ?? '';
     steps.reduce(branch, tree).set(leaf, json);
   }
-  return { tree: shared(tree, before?.tree), unread };
+  return { tree: shared(tree, before), unread, of: [...values] };
+}
+
+const isRead = (path: string, json: Json): boolean => fieldAt(path)?.read(json) !== undefined;
+
+/** The tree of before with the few leaves that were written anew; nothing where more than leaves became others. */
+function regrown(values: Values, before: Grown): Grown | undefined {
+  if (values.size !== before.of.length) return undefined;
+  const anew: (readonly [string, Json])[] = [];
+  let at = 0;
+  for (const [path, json] of values) {
+    const [oldPath, oldJson] = before.of[at] ?? [];
+    if (path !== oldPath) return undefined;
+    if (json !== oldJson) anew.push([path, json]);
+    at += 1;
+  }
+  if (anew.length === 0) return before;
+  const unread = new Set(before.unread);
+  let tree: Tree | undefined = before.tree;
+  for (const [path, json] of anew)
+    tree =
+      tree && !unread.has(path) && isRead(path, json) ? withLeaf(tree, path.split('/'), json) : undefined;
+  return tree && { tree, unread: before.unread, of: [...values] };
+}
+
+/** A tree with another leaf where it had one; nothing where it had none there. */
+function withLeaf(tree: Tree, [step = '', ...rest]: readonly string[], json: Json): Tree | undefined {
+  const old = tree.get(step);
+  const is = rest.length === 0;
+  if (old === undefined || isTree(old) === is) return undefined;
+  const node = isTree(old) ? withLeaf(old, rest, json) : json;
+  return node === undefined ? undefined : new Map(tree).set(step, node);
 }
 
 function branch(node: Growing, step: string): Growing {

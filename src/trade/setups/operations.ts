@@ -7,7 +7,7 @@ import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Closing, installSteps } from './install-steps';
 import { handLies } from './lies-by-hand';
-import { type CleatOn, type Operation, opId } from './operation';
+import { type CleatOn, type Operation, opId, shaped } from './operation';
 import { type Cutting, partOperations } from './part-operations';
 import { piecesToCut } from './part-pieces';
 import { placingOf, withStopAt } from './placing';
@@ -74,7 +74,7 @@ function ownOf(part: Part, job: JobWork, at: Cutting, isInCase: boolean): readon
     const own = partOperations(part, recuts, at);
     const late = part.stage === 'after-dry-fit' && isInCase;
     const first = [...(late ? [dryFitId(part.of)] : []), ...(part.waits ?? [])];
-    return first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own;
+    return (first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own).map(shaped);
   });
 }
 

@@ -50,7 +50,7 @@ export function setupOf(made: Made): Setup {
       ? [`${sets ? gauges[sets] : ''}${keyed(figure.value)}`, ...(on === '' ? [] : [`w${plain(on)}`])]
       : []),
   ]);
-  return { ...made, build, key };
+  return { key, build, machine, own, cutter, height, sets, figure, on: made.on };
 }
 
 /** Letters and digits alone, a blank as 0; a number stands for what is left out, so that two words stay two. */
