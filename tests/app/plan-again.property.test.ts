@@ -6,7 +6,7 @@ import type { Json } from '../../src/job/entry';
 import { jobOf } from '../../src/job/job';
 import { fold } from '../../src/job/log';
 import { inches } from '../../src/length/length';
-import { planOf } from '../../src/plan/plan';
+import { planOnce } from '../../src/plan/plan-once';
 import type { Shop } from '../../src/trade/machines/shop';
 import { runs } from '../runs';
 
@@ -114,11 +114,11 @@ test('after any edits everything comes to what it comes to from scratch', { time
     fc.asyncProperty(fc.array(edit, { minLength: 3, maxLength: 8 }), async (edits) => {
       const values = new Map(sample);
       let shop = shops[0] as Shop;
-      let last = planOf(jobOf('j', values), shop);
+      let last = planOnce(jobOf('j', values), shop);
       for (const one of edits) {
         done(values, one);
         if (one.does === 'shop') shop = pickOf(shops, one.to);
-        last = planOf(jobOf('j', values), shop);
+        last = planOnce(jobOf('j', values), shop);
       }
       expect(said(last)).toEqual(said(await fromScratch(values, shop)));
     }),

@@ -4,7 +4,8 @@ import type { Checklist } from '../../plan/checklist';
 import { jobWith } from '../../plan/job-with';
 import { type CameOut, matchedBy, matchOf } from '../../plan/match';
 import { workOn } from '../../plan/part-work';
-import { type Plan, planOf } from '../../plan/plan';
+import type { Plan } from '../../plan/plan';
+import { planOnce } from '../../plan/plan-once';
 import type { Change } from '../../trade/setups/changes';
 import { Button } from '../../ui/button';
 import { Dock } from '../../ui/dock';
@@ -69,7 +70,7 @@ type WouldProps = Pick<MatchProps, 'bench' | 'list'> & {
 /** What matching comes to, before it is done: what it spoils above its button, all that moves below. */
 function WouldMatch({ bench, list, changes, onMatch, onRecut }: WouldProps) {
   const { plan } = list;
-  const after = planOf(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value);
+  const after = planOnce(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value);
   const { moved, off } = matchedBy(list, after.operations);
   const { tape } = plan.job;
   return (

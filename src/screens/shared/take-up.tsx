@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Change } from '../../job/entry';
 import { checklistOf } from '../../plan/checklist';
 import { jobWith } from '../../plan/job-with';
-import { planOf } from '../../plan/plan';
+import { planOnce } from '../../plan/plan-once';
 import { wouldChange } from '../../trade/setups/changes';
 import { Button } from '../../ui/button';
 import type { Bench } from '../bench';
@@ -26,7 +26,7 @@ export function TakeUp({ bench, label, changes, children }: TakeUpProps) {
   if (!plan) return null;
   const { doing } = checklistOf(plan, bench.folded.value);
   const after = open
-    ? planOf(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value)
+    ? planOnce(jobWith(bench.folded.value, plan.job.id, changes), bench.shop.value)
     : undefined;
   return (
     <div class="pad-x takeup">

@@ -1,3 +1,4 @@
+import { keeper } from '../../length/keeper';
 import { isZero, type Length, zero } from '../../length/length';
 import type { Joint } from '../joints/joint';
 import { butt, dado, groove, mitre, over, rabbet, tongue } from '../joints/joints';
@@ -64,7 +65,9 @@ export const jointsAt = {
 } as const satisfies Partial<Record<Meeting, readonly CaseJoint[]>>;
 
 /** By which joint parts meet: as said, else the usual one. @example jointAt(newCase('c'), 'top') // 'rabbet' */
-export function jointAt(c: Case, meeting: Meeting): CaseJoint {
+export const jointAt = (c: Case, meeting: Meeting): CaseJoint => meetsIn(c)[meeting].how;
+
+function saidAt(c: Case, meeting: Meeting): CaseJoint {
   if (meeting === 'bottomRight' || meeting === 'topRight') return rightOf(c, meeting);
   const own = meeting === 'inPartition' ? 'shelf' : meeting;
   if (own === 'back' || own === 'cleat') return 'rabbet';
@@ -78,7 +81,7 @@ const flatOf = { bottomRight: 'bottom', topRight: 'top' } as const;
 function rightOf(c: Case, meeting: keyof typeof flatOf): CaseJoint {
   const flat = flatOf[meeting];
   const own = rightJointsAt(c, flat).find((joint) => joint === c[`${meeting}Joint`]);
-  return own ?? jointAt(c, flat);
+  return own ?? saidAt(c, flat);
 }
 
 /** It lies over both sides, or is mitred with both. */
@@ -86,19 +89,35 @@ const isWhole = (joint: CaseJoint): boolean => joint === 'over' || joint === 'mi
 
 /** By which joints the right end of a bottom or top may meet its side, its left end being joined as it is. */
 export const rightJointsAt = (c: Case, flat: Flat): readonly CaseJoint[] => {
-  const left = jointAt(c, flat);
+  const left = saidAt(c, flat);
   const all: readonly CaseJoint[] = jointsAt[flat];
   return isWhole(left) ? [left] : all.filter((joint) => !isWhole(joint));
 };
 
 /** By which joint, how deep it is cut, and what in. */
-export function meetingAt(c: Case, meeting: Meeting): MeetsBy {
+export const meetingAt = (c: Case, meeting: Meeting): MeetsBy => meetsIn(c)[meeting];
+
+const kept = keeper<Case, Readonly<Record<Meeting, MeetsBy>>>();
+
+/** Every meeting of a case, which waits on nothing but the case. */
+const meetsIn = (c: Case) =>
+  kept(
+    c,
+    [],
+    () =>
+      Object.fromEntries((Object.keys(cuts) as Meeting[]).map((at) => [at, meetsBy(c, at)])) as Record<
+        Meeting,
+        MeetsBy
+      >,
+  );
+
+function meetsBy(c: Case, meeting: Meeting): MeetsBy {
+  const how = saidAt(c, meeting);
   if (meeting === 'back' && backHow(c) === 'groove')
-    return { joint: groove, depth: 'backGroove', into: 'side' };
-  const how = jointAt(c, meeting);
+    return { how, joint: groove, depth: 'backGroove', into: 'side' };
   // at the ends of the sides the dado of a top has one wall: what lies in it is seen
   const isRabbet = how === 'dado' && (meeting === 'top' || meeting === 'topRight') && isZero(pastTop(c));
-  return { ...cuts[meeting], ...deepAs(meeting, how), joint: isRabbet ? rabbet : joints[how] };
+  return { how, ...cuts[meeting], ...deepAs(meeting, how), joint: isRabbet ? rabbet : joints[how] };
 }
 
 /** A bottom in rabbets, and a top in dadoes or on tongues, are cut as deep as another field says. */
@@ -108,7 +127,12 @@ function deepAs(meeting: Meeting, how: CaseJoint): { readonly depth?: JointField
   return flat === 'top' && (how === 'dado' || how === 'tongue') ? { depth: 'dado' } : {};
 }
 
-type MeetsBy = { readonly joint: Joint; readonly depth: JointField; readonly into: StockRole };
+type MeetsBy = {
+  readonly how: CaseJoint;
+  readonly joint: Joint;
+  readonly depth: JointField;
+  readonly into: StockRole;
+};
 
 /** A joint that is cut so deep as a field says. */
 const isHoused = (joint: CaseJoint): boolean => joint === 'dado' || joint === 'rabbet' || joint === 'tongue';
@@ -160,7 +184,7 @@ export const pastOf = (c: Case, meeting: Meeting): Length => {
 
 /** Whether the sides of a case may run past its top: it lies neither at their ends in rabbets nor over them. */
 export const mayRunPast = (c: Case): boolean =>
-  c.hasTop && ['dado', 'butt', 'tongue'].includes(jointAt(c, 'top'));
+  c.hasTop && ['dado', 'butt', 'tongue'].includes(saidAt(c, 'top'));
 
 /**
  * How far the sides run past the upper face of the top. Inches; nothing where it lies at their ends.
