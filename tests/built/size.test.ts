@@ -57,11 +57,11 @@ describe('bytes of the built app', () => {
     expect(sum(needed.filter((file) => !firstScripts().includes(file)))).toBeLessThanOrEqual(10 * 1024);
   });
 
-  test('the page of the job brings at most 23.0 KB gzip more', () => {
+  test('the page of the job brings at most 23.2 KB gzip more', () => {
     const home = readdirSync(path.join(dist, 'assets')).find((name) => /^home-.*\.js$/.test(name)) ?? '';
     const first = firstScripts();
     const more = withImports(`assets/${home}`).filter((file) => !first.includes(file));
-    expect(sum(more)).toBeLessThanOrEqual(23 * 1024);
+    expect(sum(more)).toBeLessThanOrEqual(23.2 * 1024);
   });
 
   test('everything kept on the phone is at most 1,702 KB, and is everything', () => {

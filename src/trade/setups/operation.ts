@@ -97,30 +97,6 @@ export type Operation = {
   readonly placing?: Placing | undefined;
 };
 
-/** The same operation with every field there, in one order: a job has thousands, and alike in shape they are read fast. */
-export const shaped = (op: Operation): Operation => ({
-  id: op.id,
-  also: op.also,
-  part: op.part,
-  copy: op.copy,
-  name: op.name,
-  what: op.what,
-  which: op.which,
-  setup: op.setup,
-  figure: op.figure,
-  after: op.after,
-  fits: op.fits,
-  width: op.width,
-  opening: op.opening,
-  cannot: op.cannot,
-  asks: op.asks,
-  end: op.end,
-  groove: op.groove,
-  row: op.row,
-  cleat: op.cleat,
-  placing: op.placing,
-});
-
 /** A step at the bench: nothing is cut at it. */
 export const isStep = ({ setup }: Operation): boolean => machineAt(setup.machine).cuts === 'none';
 

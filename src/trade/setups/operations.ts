@@ -7,7 +7,7 @@ import { type BankWork, frontSteps, hungSteps } from './bank-steps';
 import { benchSteps, dryFitId } from './bench-steps';
 import { type Closing, installSteps } from './install-steps';
 import { handLies } from './lies-by-hand';
-import { type CleatOn, type Operation, opId, shaped } from './operation';
+import { type CleatOn, type Operation, opId } from './operation';
 import { type Cutting, partOperations } from './part-operations';
 import { piecesToCut } from './part-pieces';
 import { placingOf, withStopAt } from './placing';
@@ -77,6 +77,30 @@ function ownOf(part: Part, job: JobWork, at: Cutting, isInCase: boolean): readon
     return (first.length > 0 || part.opening ? own.map((op) => waits(op, first, part)) : own).map(shaped);
   });
 }
+
+/** The same operation with every field there, in one order: thousands of one shape are read faster. */
+const shaped = (op: Operation): Operation => ({
+  id: op.id,
+  also: op.also,
+  part: op.part,
+  copy: op.copy,
+  name: op.name,
+  what: op.what,
+  which: op.which,
+  setup: op.setup,
+  figure: op.figure,
+  after: op.after,
+  fits: op.fits,
+  width: op.width,
+  opening: op.opening,
+  cannot: op.cannot,
+  asks: op.asks,
+  end: op.end,
+  groove: op.groove,
+  row: op.row,
+  cleat: op.cleat,
+  placing: op.placing,
+});
 
 /** The first cut that is fitted waits, and what follows waits with it. A rip waits only where its width is fitted. */
 const waits = (op: Operation, on: readonly string[], { opening, fitted }: Part): Operation =>
