@@ -31,6 +31,27 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(
     page.getByText('Groove added by hand: 13/32 from the bottom edge, 11/32 wide, 3/16 deep.'),
   ).toBeVisible();
+  // holes 3/8 to 5/8 up run into it, 13/32 up: below it there is room from 9/32 down, 7/32 nearer
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
+  await choose(page, 'Joint 2: what is cut', 'A row of holes');
+  await typeInto(page, 'Joint 2: how wide', '1/4');
+  await typeInto(page, 'Joint 2: how deep', '1/4');
+  await typeInto(page, 'Joint 2: how far from the bottom edge', '1/2');
+  await keyIn(page, 'Joint 2: how many', '4');
+  await typeInto(page, 'Joint 2: how far apart', '2');
+  await typeInto(page, 'Joint 2: how far from there', '3');
+  await expect(
+    page.getByText(
+      'It is not bored: hole 1 runs into a groove or a dado that is there already. Moved 7/32 toward the bottom edge it fits.',
+    ),
+  ).toBeVisible();
+  await typeInto(page, 'Joint 2: how far from the bottom edge', '1 1/4');
+  await expect(
+    page.getByText(
+      'Holes 1/4 wide and 1/4 deep, 1 1/4 from the bottom edge: row added by hand: 4 holes, 3 to 9 from the left end, every 2.',
+    ),
+  ).toBeVisible();
+  await shot(page, 'hand-holes-drawer');
   // a dado across the stiles, which had no groove; the side of a drawer has a bottom edge that is notched
   await page.goto('./#/part/case~stile');
   await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
@@ -78,4 +99,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await expect(
     page.locator('main .cutrow').filter({ hasText: 'inside down, bottom edge on fence' }).first(),
   ).toContainText('Drawer 1, back left leads');
+  await expect(
+    page.locator('main .cutrow').filter({ hasText: 'bottom edge toward you, marked from left end' }),
+  ).toContainText('inside up');
 });

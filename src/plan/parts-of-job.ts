@@ -151,7 +151,10 @@ export function partsOfJob(job: Job, shop: Shop): Made {
   const drawers = [...banks.values()].flatMap((bank) => bank.parts);
   const { screws = [] } = shop;
   const rows = fastenerRows({ job, stuff, worked, parts: [], screws });
-  const jointed = (part: Part) => withHandJoints(part, job.joints, cuttingOf(job, part.id));
+  const like = [...worked.values()].flatMap((w) =>
+    w.ok ? w.value.parts.flatMap(({ bores = [] }) => bores) : [],
+  );
+  const jointed = (part: Part) => withHandJoints(part, job.joints, { ...cuttingOf(job, part.id), like });
   const keeps = (part: Part) => {
     const notes = job.parts[part.id];
     const own = notes ? kept.parts(part, [notes], () => keptTo(part, notes)) : part;

@@ -186,3 +186,83 @@ test('a row of holes added by hand is bored at the setup of the pin holes of a s
   const moved = worked([...decided, ...loose, ...holes, ...editHandJoint('j', { off: l('5') })]).plan;
   expect(runs(moved)).toBe(runs(before) + 1);
 });
+
+// the pins are bored with the drill press: what is added elsewhere comes to the same card, though nothing was said
+test('a row in a shelf is bored on the press with the pin holes, one in a drawer side with one in its back', () => {
+  const shelves = [
+    ...editCase('c', { partitions: 1, shelfStock: 'a' }),
+    ...editInside('c', 'f', { kind: 'fixed', bay: 2, at: l('20') }),
+    ...editInside('c', 's', {
+      kind: 'loose',
+      bay: 1,
+      heldBy: 'pins',
+      count: 2,
+      first: l('6'),
+      pitch: l('1'),
+      bore: 'press',
+    }),
+  ];
+  const { plan } = worked([...decided, ...shelves]);
+  const pin = plan.operations.find((op) => op.part === 'c~left' && op.which?.is === 'row');
+  const bore = pin?.which?.is === 'row' ? pin.which.bore : undefined;
+  if (!pin || !bore) throw new Error('no pin holes');
+  expect(pin.setup.machine).toBe('press');
+  const { dia: width, deep: depth, off } = bore;
+  const rowsIn = (part: string, more: readonly Change[]) =>
+    worked([...decided, ...shelves, ...more]).plan.operations.filter(
+      (op) => op.part === part && op.which?.is === 'row',
+    );
+  const said = { kind: 'holes', width, depth, off, near: l('4'), pitch: l('2'), count: 3 } as const;
+  const shelf = plan.parts.find(({ name }) => name.role === 'inside' && name.kind === 'fixed')?.id;
+  if (!shelf) throw new Error('no shelf');
+  const inShelf = rowsIn(shelf, editHandJoint('j', { ...said, part: shelf }));
+  expect(inShelf.map(({ setup }) => setup.key)).toEqual([pin.setup.key]);
+  // a drawer has bottom edges: its sides and its back share a setting, the two sides on opposite hands
+  const inDrawer = at(
+    withMore(sampleLog, [
+      ...editHandJoint('j', { ...said, part: 'drawers~c1d1side', off: l('2'), depth: l('1/4') }),
+      ...editHandJoint('k', {
+        ...said,
+        part: 'drawers~c1d1boxback',
+        off: l('2'),
+        depth: l('1/4'),
+        near: l('3'),
+      }),
+    ]),
+  ).plan.operations.filter((op) => op.id.includes('bore~x'));
+  expect(inDrawer.map(({ part, copy }) => `${part} ${copy}`)).toEqual([
+    'drawers~c1d1side left',
+    'drawers~c1d1side right',
+    'drawers~c1d1boxback 1',
+  ]);
+  expect(new Set(inDrawer.map(({ setup }) => setup.key)).size).toBe(1);
+  expect(inDrawer[0]?.setup.on).toEqual({ at: 'edge', named: 'bottom' });
+  expect(
+    inDrawer
+      .slice(0, 2)
+      .map(({ placing }) => placing?.stop)
+      .sort(),
+  ).toEqual(['left', 'right']);
+});
+
+test('a row that meets a rabbet or a dado by hand is not bored: it is as if it were cut after them', () => {
+  const row = {
+    part: 'b',
+    kind: 'holes',
+    width: l('1/4'),
+    depth: l('1/4'),
+    off: l('2'),
+    near: l('4'),
+    pitch: l('2'),
+    count: 3,
+  } as const;
+  const rabbet = { part: 'b', kind: 'rabbet', at: 'front', depth: l('1/4') } as const;
+  const rows = (wide: string) =>
+    worked([
+      ...decided,
+      ...editHandJoint('j', row),
+      ...editHandJoint('k', { ...rabbet, width: l(wide) }),
+    ]).plan.operations.filter((op) => op.part === 'b' && op.which?.is === 'row').length;
+  // its edge stands 1 7/8 from the front edge
+  expect([rows('1 7/8'), rows('2')]).toEqual([1, 0]);
+});

@@ -10,7 +10,7 @@ import { BoardLying } from '../../ui/board-lying';
 import { cutsAcross, holesOf } from '../shared/cuts-across';
 import { lacksText } from '../shared/limit-words';
 import { pieceName } from '../shared/piece-words';
-import { holeMarks, markedFrom } from '../shared/row-words';
+import { holeMarks, markedFrom, standsOff } from '../shared/row-words';
 import { pressShort, stopBlock } from '../shared/setup-words';
 import * as words from './words';
 import './row-marks.css';
@@ -63,7 +63,7 @@ function rowsOf({ plan }: Checklist, operations: readonly Operation[]): readonly
     const part = plan.parts.find((p) => p.id === op.part);
     if (op.which?.is !== 'row' || !part) continue;
     const { bore, short, passed } = op.which;
-    const marks = [markedFrom(bore), ...holeMarks(bore, plan.job.tape)].join();
+    const marks = [markedFrom(bore), standsOff(bore), ...holeMarks(bore, plan.job.tape)].join();
     const before = rows.get(marks);
     rows.set(marks, {
       ...(before ?? { part, bore, short, passed }),

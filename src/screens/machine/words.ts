@@ -19,7 +19,7 @@ import { doneWord } from '../shared/done-words';
 import { workWord } from '../shared/part-words';
 import { pieceName } from '../shared/piece-words';
 import { placingWords } from '../shared/placing-words';
-import { markedFrom, rowName } from '../shared/row-words';
+import { markedFrom, rowName, standsOff } from '../shared/row-words';
 import { setupTitle } from '../shared/setup-title';
 
 export const setup = 'Setup';
@@ -85,8 +85,8 @@ export const holesOn = (names: readonly string[]): string => `Holes on: ${names.
 export const rowDrawn = (bore: Bore): string =>
   `The ${rowName(bore)} to scale, ${markedFrom(bore)} end at the left`;
 export const rowLies = (bore: Bore): string => {
-  const end = markedFrom(bore);
-  return `${capital(end)} end at the left, front edge at the bottom of the drawing. Each hole by its number, from the ${end} end:`;
+  const [end, edge] = [markedFrom(bore), standsOff(bore)];
+  return `${capital(end)} end at the left, ${edge} edge at the ${edge === 'left' ? 'top' : 'bottom'} of the drawing. Each hole by its number, from the ${end} end:`;
 };
 
 /** What is read aloud after the figure: the piece, and how it lies. */

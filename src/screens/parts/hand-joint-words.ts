@@ -2,8 +2,13 @@ import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
 import type { Face } from '../../trade/grooves/layout';
 import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
+import type { Crossing } from '../../trade/joints/crosses';
 import type { EdgeName } from '../../trade/joints/edges';
+import type { HoleMeets, InCut } from '../../trade/joints/holes-clear';
+import { wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
+import { sideWords } from '../shared/placing-words';
+import { numbersOf, rowName } from '../shared/row-words';
 
 export const another = 'A joint or a row of holes';
 export const added = 'A joint added by hand';
@@ -40,7 +45,7 @@ export const slips: Readonly<Record<HandJoint['kind'], string>> = {
   notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
   mitre: '{kind} at the {at}, 45°, the long point outside.',
   holes:
-    '{kind} {width} wide and {depth} deep, {off} from the front edge: {count} of them, the first {near} from the {end}, {pitch} apart.',
+    '{kind} {width} wide and {depth} deep, {off} from the {edge}: {count} of them, the first {near} from the {end}, {pitch} apart.',
   lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
 };
 
@@ -48,11 +53,11 @@ export const slips: Readonly<Record<HandJoint['kind'], string>> = {
 export const inPartition: Readonly<Partial<Record<HandJoint['kind'], string>>> = {
   dado: '{kind} in {face}, its near wall {near} from the {end}, {width} wide and {depth} deep, for {takes}.',
   holes:
-    '{kind} in {face}, {width} wide and {depth} deep, {off} from the front edge: {count} of them, the first {near} from the {end}, {pitch} apart.',
+    '{kind} in {face}, {width} wide and {depth} deep, {off} from the {edge}: {count} of them, the first {near} from the {end}, {pitch} apart.',
 };
 
 export const endWords = (end: string): string => `${end} end`;
-export const edges = { back: 'back edge', front: 'front edge' } as const;
+export const edgeWords = (edge: string): string => `${edge} edge`;
 
 const titles = {
   kind: 'What is cut',
@@ -62,7 +67,7 @@ const titles = {
   depth: 'How deep',
   near: 'How far from there',
   face: 'In which face',
-  off: 'How far from the front edge',
+  off: 'How far from the {edge} edge',
   pitch: 'How far apart',
   count: 'How many',
 } as const;
@@ -70,16 +75,49 @@ const titles = {
 export type Blank = keyof typeof titles;
 
 /** Several joints of a part ask alike: each blank says which it is of. */
-export const ask = (blank: Blank, no: number): string => `Joint ${no}: ${titles[blank].toLowerCase()}`;
+export const ask = (blank: Blank, no: number, edge = ''): string =>
+  `Joint ${no}: ${titles[blank].toLowerCase().replace('{edge}', edge)}`;
 
 export const nothing = 'anything';
 
 const offAt = {
   first: 'the first hole',
   last: 'the last hole',
-  front: 'the row',
-  back: 'the row',
+  near: 'the row',
+  far: 'the row',
 } as const;
+
+/** What a hole runs into. */
+const meets: Readonly<Record<HoleMeets, string>> = {
+  groove: 'a groove or a dado',
+  rabbet: 'a rabbet',
+  notch: 'a notch',
+  lap: 'a lap',
+  'pin-hole': 'a hole of another row',
+  fastener: 'a hole for what holds a joint',
+  'end-joint': 'the joint at the end',
+  tongue: 'the tongue',
+  mitre: 'the mitred end',
+  corner: 'the notch for the toe board',
+};
+
+/** Where a row fits that runs into something. */
+function fitsWords(fits: InCut['fits']): string {
+  if (!fits) return 'No room is left for it beside that, moved either way: fewer holes may fit.';
+  if ('lessThan' in fits) return `Less than ${w(fits.lessThan)} deep it fits.`;
+  return `Moved ${w(fits.by)} toward the ${sideWords(fits.toward)} it fits.`;
+}
+
+/** A cut that goes through holes of the case: it is cut. */
+export function crosses(found: readonly Crossing[]): string {
+  const rows = found.map(
+    ({ bore, numbers }) =>
+      `${wordFor(numbers.length, 'hole', 'holes')} ${numbersOf(numbers)} of the ${rowName(bore)}${found.some((other) => other.bore.face !== bore.face) ? `, face ${bore.face}` : ''}`,
+  );
+  const fits = found[0]?.fits;
+  const clear = fits ? ` Moved ${w(fits.by)} toward the ${sideWords(fits.toward)} it is clear of them.` : '';
+  return `It cuts into ${rows.join(' and ')}: no pin holds there.${clear}`;
+}
 
 /** Why it is not cut, and what would fit. */
 export function fault(found: HandJointFault): string {
@@ -107,7 +145,7 @@ export function fault(found: HandJointFault): string {
     case 'hole-off':
       return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. Moved in by that much it fits.`;
     case 'hole-in-cut':
-      return `It is not bored: hole ${found.no} runs into a groove or a hole that is there already. Moved off it by ${w(found.by)} or more it fits.`;
+      return `It is not bored: hole ${found.no} runs into ${meets[found.cut]} that is there already. ${fitsWords(found.fits)}`;
     default:
       return assertNever(found);
   }

@@ -2,10 +2,9 @@ import { useState } from 'preact/hooks';
 import { editHandJoint } from '../../job/edits';
 import type { Plan } from '../../plan/plan';
 import type { Part } from '../../trade/carcass/part';
-import { faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
+import { crossedBy, faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
 import { othersLike } from '../../trade/joints/dado-by-hand';
-import { edgesOf } from '../../trade/joints/edges';
-import { takesHoles } from '../../trade/joints/holes-by-hand';
+import { edgesOf, rowEdgeOf } from '../../trade/joints/edges';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -60,23 +59,27 @@ type OneProps = Omit<Props, 'plan'> & {
 
 function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   const asks = asksOf(part, joint, no);
-  const wrong = faultOf(part, joint);
+  const says = saidOf(part, joint);
+  const named: Readonly<Record<string, string>> = {
+    end: words.endWords(part.end),
+    edge: words.edgeWords(rowEdgeOf(part)),
+  };
   const like = joint.kind === 'dado' ? likeAsk(part, parts, joint) : undefined;
   const inFace = part.name.role === 'partition' ? words.inPartition[joint.kind] : undefined;
   const slip = inFace ?? words.slips[joint.kind];
   return (
     <div class="fillin run">
       {filled(slip, (name) =>
-        name === 'end' ? (
-          words.endWords(part.end)
+        name in named ? (
+          named[name]
         ) : (
           <AskBlank key={name} ask={asks[name as words.Blank]} open={open} onOpen={onOpen} />
         ),
       )}
-      {wrong && (
+      {says && (
         <p class="wrongline">
           <Icon name="warn" />
-          {words.fault(wrong)}
+          {says}
         </p>
       )}
       <Acts>
@@ -95,6 +98,14 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   );
 }
 
+/** Why it is not cut, or what it opens. */
+function saidOf(part: Part, joint: HandJoint): string | undefined {
+  const wrong = faultOf(part, joint);
+  if (wrong) return words.fault(wrong);
+  const crossed = crossedBy(part, joint);
+  return crossed.length > 0 ? words.crosses(crossed) : undefined;
+}
+
 const kinds = ['rabbet', 'groove', 'dado', 'notch', 'lap', 'mitre', 'holes'] as const;
 const faces = ['A', 'B'] as const;
 const ends = ['end', 'other'] as const;
@@ -107,7 +118,7 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
   const offered = kinds.filter((one) => one === kind || isOffered(part, one));
   const length = (blank: 'width' | 'depth' | 'near' | 'off' | 'pitch'): Ask => ({
     as: 'length',
-    title: words.ask(blank, no),
+    title: words.ask(blank, no, rowEdgeOf(part)),
     kind: 'place',
     now: joint[blank],
     refuse: lengthRefused,
@@ -168,11 +179,9 @@ function likeAsk(part: Part, parts: readonly Part[], { id }: HandJoint): Ask | u
   };
 }
 
-/** The grooves of a board laid out by hand are laid out in Marks; holes stand off a front edge. */
-function isOffered(part: Part, kind: HandJoint['kind']): boolean {
-  if (kind === 'dado') return part.name.role !== 'board';
-  return kind !== 'holes' || takesHoles(part);
-}
+/** The grooves of a board laid out by hand are laid out in Marks. */
+const isOffered = (part: Part, kind: HandJoint['kind']): boolean =>
+  kind !== 'dado' || part.name.role !== 'board';
 
 const countAsk = ({ id, count }: HandJoint, no: number): Ask => ({
   as: 'count',

@@ -11,7 +11,7 @@ import type { Bore } from '../../trade/shelves/bore';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { faceWord, sideWords } from '../shared/placing-words';
-import { rowWords } from '../shared/row-words';
+import { rowWords, standsOff } from '../shared/row-words';
 import { fastenerWords, stoppedWords, takesWords } from '../shared/which-words';
 
 export * from '../shared/part-list-words';
@@ -61,9 +61,11 @@ type AlongBack = {
   readonly groove?: NonNullable<Part['along']>[number] | undefined;
 };
 
-/** Whether anything is cut along one of its edges. */
-const isCutAlong = ({ along = [], rabbets }: Part): boolean =>
-  along.some(({ edge }) => edge.at === 'edge') || rabbets.some((rabbet) => rabbet.along.at === 'edge');
+/** Whether anything is cut along one of its edges, or bored off one. */
+const isCutAlong = ({ along = [], rabbets, bores = [] }: Part): boolean =>
+  bores.length > 0 ||
+  along.some(({ edge }) => edge.at === 'edge') ||
+  rabbets.some((rabbet) => rabbet.along.at === 'edge');
 
 /** How the drawing lies. */
 export function lies(part: Part, { rabbet, groove }: AlongBack): string {
@@ -144,9 +146,9 @@ export function joints(part: Part, tape: Tape): readonly string[] {
   ];
 }
 
-/** A row of holes, how wide and deep they are and how far it is from the front edge. */
+/** A row of holes, how wide and deep they are and how far it is from its edge. */
 const rowLine = (bore: Bore, tape: Tape): string =>
-  `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the front edge: ${rowWords({ bore }, tape)}.`;
+  `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the ${standsOff(bore)} edge: ${rowWords({ bore }, tape)}.`;
 
 /** Holes or slots for what holds it: how wide and deep, how far off what, and where they are along the row. */
 function fastenerLine(row: FastenerRow, tape: Tape): string {

@@ -7,7 +7,7 @@ import type { DrawnGroove } from '../../ui/boards';
 import { drawn } from './drawn-board';
 
 /**
- * Rows of holes as numbers for a picture: along the part, and as a share of its width from the front edge.
+ * Rows of holes as numbers for a picture: along the part, and as a share of its width from the edge that lies low.
  *
  * @param row one of them alone
  */
@@ -46,18 +46,22 @@ function holesAt(
   }));
 }
 
+/** Edges that lie low in the drawing. */
+const low: readonly string[] = ['front', 'bottom', 'right'];
+
 const boredRows = ({ bores = [], width, name }: Part, row?: string): readonly DrawnHole[] =>
   bores
     .filter(({ id }) => row === undefined || id === row)
-    .flatMap((bore) =>
-      bore.holes.map(({ no, at }) => ({
+    .flatMap((bore) => {
+      const share = forDrawing(bore.off) / forDrawing(width.sum.value);
+      return bore.holes.map(({ no, at }) => ({
         id: `${bore.id}~${no}`,
         at: forDrawing(at),
-        across: forDrawing(bore.off) / forDrawing(width.sum.value),
+        across: low.includes(bore.edge ?? 'front') ? share : 1 - share,
         dia: forDrawing(bore.dia),
         behind: row === undefined && name.role === 'partition' && bore.face === 'B',
-      })),
-    );
+      }));
+    });
 
 /** Everything cut across a part, as numbers for a picture: grooves, laps, notches, rabbets and grooves at its ends. */
 export function cutsAcross(part: Part): readonly DrawnGroove[] {
@@ -112,9 +116,6 @@ export function cutsAlong({ along = [], rabbets, width, length }: Part): readonl
       to: to ? at(to) : 1,
     }));
 }
-
-/** Edges that lie low in the drawing. */
-const low: readonly string[] = ['front', 'bottom', 'right'];
 
 /** How far its mitred ends slope away under the face, as shares of its length: as much as it is thick. */
 export function mitresOf({ mitres = [], end, thickness, length }: Part): {

@@ -19,6 +19,7 @@ const faces: Readonly<Record<FaceName, string>> = {
   show: 'show face',
   cut: 'face to be cut',
   good: 'good face',
+  marked: 'face with the marks',
 };
 
 /** A face of a part. @example faceWord('under') // 'under face' */

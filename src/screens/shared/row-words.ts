@@ -18,6 +18,9 @@ export const numbersOf = (numbers: readonly number[]): string =>
 export const rowName = ({ row }: Pick<Bore, 'row'>): string =>
   row === 'own' ? 'row added by hand' : `${row} row`;
 
+/** The edge a row stands off. */
+export const standsOff = ({ edge = 'front' }: Pick<Bore, 'edge'>): string => edge;
+
 export const markedFrom = ({ end = 'bottom' }: Pick<Bore, 'end'>): string => end;
 
 /** A row of holes: which, how many, from where to where, how far apart, and what is left out. */

@@ -64,6 +64,7 @@ export function setupTitle(op: Operation): string {
   if (which?.is === 'own') return setup.figure ? `${which.said}, set at` : which.said;
   if (setup.on.at === 'corner') return `Notch ${exactly(setup.on.high)} up, line in at`;
   if (what === 'runner') return `Stick under the ${restsOn(op)} at`;
+  if (setup.sets === 'row-from-front' && setup.on.at === 'edge') return `Row from the ${setup.on.named} edge`;
   if (setup.machine === 'plate') return 'Middle of the slots at';
   if (setup.sets) return gaugeWords[setup.sets];
   // a cleat in the case is what anchors it: one act, one tick

@@ -105,6 +105,8 @@ export type EndCut = {
   readonly what: What;
   readonly machine: MachineId;
   readonly height: Length;
+  /** How far in from the end it lies. */
+  readonly along: Length;
   /** What cuts it, and what is set to what, where that is more than a height. */
   readonly cutter?: Length | undefined;
   readonly sets?: Gauge | undefined;

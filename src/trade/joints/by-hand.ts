@@ -3,8 +3,10 @@ import type { Cutting } from '../carcass/boards';
 import type { Along, Notch, Part, Rabbet } from '../carcass/part';
 import type { Face } from '../grooves/layout';
 import type { Side } from '../setups/on';
+import type { Bore } from '../shelves/bore';
+import { type Crossing, crossings } from './crosses';
 import { type DadoFault, dadoFault, type HandDado, withDado } from './dado-by-hand';
-import type { EdgeName } from './edges';
+import { type EdgeName, otherEnd } from './edges';
 import { type HandHoles, type HolesFault, holesFault, withHoles } from './holes-by-hand';
 
 /** A joint cut that somebody added to a part. What is not said yet is `undefined`: it is not cut. Inches. */
@@ -26,25 +28,16 @@ export type HandJoint = {
   readonly near?: Length | undefined;
   /** Of a partition, the face a dado is cut or holes are bored in; A when not said. */
   readonly face?: Face | undefined;
-  /** Of a row of holes: how far their middles are from the front edge and from each other, and how many they are. */
+  /** Of a row of holes: how far their middles are from the edge they stand off and from each other; how many. */
   readonly off?: Length | undefined;
   readonly pitch?: Length | undefined;
   readonly count?: number | undefined;
 };
 
-const opposite: Readonly<Record<string, string>> = {
-  bottom: 'top',
-  top: 'bottom',
-  left: 'right',
-  right: 'left',
-  front: 'back',
-  back: 'front',
-};
-
 /** @example sideOf(part, 'other') // the top end of a part measured from its bottom */
 export function sideOf({ end }: Pick<Part, 'end'>, at: HandJoint['at']): Side {
   if (at !== 'end' && at !== 'other') return { at: 'edge', named: at };
-  return { at: 'end', named: at === 'end' ? end : (opposite[end] ?? 'other') };
+  return { at: 'end', named: at === 'end' ? end : otherEnd({ end }) };
 }
 
 /**
@@ -82,6 +75,9 @@ export function faultOf(part: Part, joint: HandJoint): HandJointFault | undefine
   return dado && dadoFault(part, dado);
 }
 
+/** The holes of its part that a joint opens, once it is cut. */
+export const crossedBy = (part: Part, joint: HandJoint): readonly Crossing[] => crossings(part, idOf(joint));
+
 /** An end that is cut to go into another part, or is a long point already, takes no mitre. */
 function takenBy(part: Part, end: string): HandJointFault | undefined {
   const { rabbets, tongues = [], endCut, longPoint } = part;
@@ -100,15 +96,18 @@ function isSaid(joint: HandJoint): boolean {
   return width !== undefined && depth !== undefined && (kind === 'rabbet' || near !== undefined);
 }
 
+type AddedAt = Cutting & { readonly like?: readonly Bore[] };
+
 /**
  * A part with the joints that were added to it: cut like those it has from its case, at the same setups.
  *
  * @param joints of this part and others; one that is not wholly said, or cannot be cut, is left out
- * @param cutting how its grooves are cut, where that is not the usual way
+ * @param at how its grooves are cut, where that is not the usual way, and rows of other parts that its are bored like
  * @returns the same part where there is none
  * @example withHandJoints(part, [joint]).rabbets.length // one more
  */
-export function withHandJoints(part: Part, joints: readonly HandJoint[], cutting: Cutting = {}): Part {
+export function withHandJoints(part: Part, joints: readonly HandJoint[], at: AddedAt = {}): Part {
+  const { like = [], ...cutting } = at;
   const said = joints.filter((joint) => joint.part === part.id && isSaid(joint) && !faultOf(part, joint));
   if (said.length === 0) return part;
   const of = (kind: HandJoint['kind']) => said.filter((joint) => joint.kind === kind);
@@ -117,18 +116,18 @@ export function withHandJoints(part: Part, joints: readonly HandJoint[], cutting
     const dado = dadoOf(joint);
     return dado && !dadoFault(own, dado) ? withDado(own, dado, cutting) : own;
   }, part);
-  const holed = of('holes').reduce((own, joint) => {
-    const row = holesOf(joint);
-    return row && !holesFault(own, row) ? withHoles(own, row) : own;
-  }, dadoed);
-  return {
-    ...holed,
+  const whole: Part = {
+    ...dadoed,
     rabbets: [...part.rabbets, ...of('rabbet').flatMap((joint) => rabbetOf(part, joint))],
     along: [...(part.along ?? []), ...of('groove').flatMap((joint) => grooveOf(part, joint))],
     notches: [...part.notches, ...of('notch').flatMap(shoulderedOf)],
     laps: [...part.laps, ...of('lap').flatMap(shoulderedOf)],
     ...mitredAt(part, of('mitre')),
   };
+  return of('holes').reduce((own, joint) => {
+    const row = holesOf(joint);
+    return row && !holesFault(own, row) ? withHoles(own, row, like) : own;
+  }, whole);
 }
 
 /** Its mitred ends, that it is measured from first; it stays as long: to the long points. */

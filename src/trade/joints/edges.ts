@@ -1,5 +1,7 @@
+import { isNegative, type Length } from '../../length/length';
 import type { Part } from '../carcass/part';
 import type { PartName } from '../carcass/part-name';
+import type { Side } from '../setups/on';
 
 export type EdgeName = 'back' | 'front' | 'bottom' | 'top' | 'left' | 'right';
 
@@ -35,7 +37,7 @@ const along: readonly PartName['role'][] = [
   'edgeright',
 ];
 
-function standsIn(name: PartName): Stands {
+export function standsIn(name: PartName): Stands {
   if (name.role === 'inside') return name.kind === 'rail' || name.kind === 'stop' ? 'across' : 'flat';
   return across.includes(name.role) ? 'across' : along.includes(name.role) ? 'along' : 'flat';
 }
@@ -63,4 +65,34 @@ export function edgesOf({ name, end }: Pick<Part, 'name' | 'end'>): readonly [Ed
   if (stands === 'across') return between === pairs.sides ? pairs.height : pairs.sides;
   if (stands === 'along') return between === pairs.depth ? pairs.height : pairs.depth;
   return between === pairs.sides ? pairs.depth : pairs.sides;
+}
+
+/**
+ * The edge that rows of holes stand off: the front one, of a part without one that its cuts are set from as a rule.
+ *
+ * @example rowEdgeOf(boxSide) // 'bottom'
+ */
+export function rowEdgeOf(part: Pick<Part, 'name' | 'end'>): EdgeName {
+  const [first, second] = edgesOf(part);
+  return second === 'front' ? second : first;
+}
+
+const opposite: Readonly<Record<string, string>> = {
+  bottom: 'top',
+  top: 'bottom',
+  left: 'right',
+  right: 'left',
+  front: 'back',
+  back: 'front',
+};
+
+/** The end that is not measured from. @example otherEnd({ end: 'bottom' }) // 'top' */
+export const otherEnd = ({ end }: Pick<Part, 'end'>): string => opposite[end] ?? 'other';
+
+/** What something is moved toward along a part or across it; below zero to where it is reckoned from. */
+export function movedToward(part: Pick<Part, 'name' | 'end'>, way: 'along' | 'across', move: Length): Side {
+  if (way === 'along') return { at: 'end', named: isNegative(move) ? part.end : otherEnd(part) };
+  const [first, second] = edgesOf(part);
+  const edge = rowEdgeOf(part);
+  return { at: 'edge', named: isNegative(move) ? edge : edge === first ? second : first };
 }

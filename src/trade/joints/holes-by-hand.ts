@@ -1,20 +1,11 @@
-import {
-  add,
-  atMost,
-  half,
-  isPositive,
-  type Length,
-  longest,
-  shortest,
-  subtract,
-  times,
-  zero,
-} from '../../length/length';
+import { add, atMost, equals, half, isPositive, type Length, subtract, times } from '../../length/length';
 import type { Part } from '../carcass/part';
-import { layOut } from '../grooves/lay-out';
+import { around, type Span } from '../carcass/taken';
 import type { Bore } from '../shelves/bore';
+import { rowEdgeOf } from './edges';
+import { cutsBeside, type InCut, inCut } from './holes-clear';
 
-/** A row of holes added by hand in a face of a part, off its front edge. Inches. */
+/** A row of holes added by hand in a face of a part, off the edge its rows stand off (`rowEdgeOf`). Inches. */
 export type HandHoles = Pick<Bore, 'id' | 'face' | 'off' | 'dia' | 'deep' | 'pitch'> & {
   /** The middle of the first from the reference end. */
   readonly first: Length;
@@ -23,69 +14,45 @@ export type HandHoles = Pick<Bore, 'id' | 'face' | 'off' | 'dia' | 'deep' | 'pit
 };
 
 /**
- * Why a row is not bored: its holes run into each other; a hole runs off the part, by so much; or into a groove or a
- * hole that is there already, which it is clear of once it is moved by so much.
+ * Why a row is not bored: its holes run into each other; a hole runs off the part, by so much, `near` and `far` over
+ * the edge it stands off and the other; or one runs into a cut that is there already.
  */
 export type HolesFault =
   | { readonly code: 'holes-meet'; readonly dia: Length }
-  | { readonly code: 'hole-off'; readonly over: 'first' | 'last' | 'front' | 'back'; readonly by: Length }
-  | { readonly code: 'hole-in-cut'; readonly no: number; readonly by: Length };
-
-/** From where to where. */
-type Span = readonly [Length, Length];
-
-const round = (middle: Length, dia: Length): Span => [subtract(middle, half(dia)), add(middle, half(dia))];
-/** How far one moves until it is clear of the other, at least; over 0 where they share anything. */
-const clears = (a: Span, b: Span): Length => shortest(subtract(a[1], b[0]), subtract(b[1], a[0]));
+  | { readonly code: 'hole-off'; readonly over: 'first' | 'last' | 'near' | 'far'; readonly by: Length }
+  | ({ readonly code: 'hole-in-cut' } & InCut);
 
 const middles = ({ first, pitch, count }: HandHoles): readonly Length[] =>
   Array.from({ length: count }, (_, k) => add(first, times(pitch, BigInt(k))));
-
-/**
- * Whether rows of holes are offered: its front edge is what they stand off, and their faces have names.
- *
- * @example takesHoles(side) // true; not the side of a drawer
- */
-export const takesHoles = ({ name }: Pick<Part, 'name'>): boolean =>
-  (['left', 'right', 'partition', 'bottom', 'top', 'board'] as const).some((role) => role === name.role);
 
 /** What keeps a row from being bored, itself left out of what is there. */
 export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
   const { first, off, pitch, dia, count } = row;
   if (count > 1 && atMost(pitch, dia)) return { code: 'holes-meet', dia };
-  const [, far] = round(add(first, times(pitch, BigInt(count - 1))), dia);
+  const [, last] = around(add(first, times(pitch, BigInt(count - 1))), dia);
   const overs = {
     first: subtract(half(dia), first),
-    last: subtract(far, part.length.sum.value),
-    front: subtract(half(dia), off),
-    back: subtract(add(off, half(dia)), part.width.sum.value),
+    last: subtract(last, part.length.sum.value),
+    near: subtract(half(dia), off),
+    far: subtract(add(off, half(dia)), part.width.sum.value),
   };
-  for (const over of ['first', 'last', 'front', 'back'] as const)
+  for (const over of ['first', 'last', 'near', 'far'] as const)
     if (isPositive(overs[over])) return { code: 'hole-off', over, by: overs[over] };
-  return inCut(part, row);
+  const holes: readonly Span[] = middles(row).map((middle) => around(middle, dia));
+  const found = inCut(part, { ...row, holes, across: around(off, dia) }, cutsBeside(part, row));
+  return found && { code: 'hole-in-cut', ...found };
 }
 
-/** The first hole that runs into a groove of its face or another hole. */
-function inCut(part: Part, row: HandHoles): HolesFault | undefined {
-  const { dia, off, face, id } = row;
-  const grooves = part.board ? layOut(part.board).grooves.filter((groove) => groove.face === face) : [];
-  const bores = (part.bores ?? []).filter((bore) => bore.id !== id && bore.face === face);
-  const beside = bores.filter((bore) => isPositive(clears(round(bore.off, bore.dia), round(off, dia))));
-  const cuts: readonly Span[] = [
-    ...grooves.map(({ near, width }): Span => [near, add(near, width)]),
-    ...beside.flatMap((bore) => bore.holes.map(({ at }) => round(at, bore.dia))),
-  ];
-  for (const [k, middle] of middles(row).entries()) {
-    const by = cuts.reduce((most, cut) => longest(most, clears(cut, round(middle, dia))), zero);
-    if (isPositive(by)) return { code: 'hole-in-cut', no: k + 1, by };
-  }
-  return undefined;
-}
-
-/** A part with the row among those it has, bored with what those are. */
-export function withHoles(part: Part, row: HandHoles): Part {
+/**
+ * A part with the row among those it has, bored with what those are.
+ *
+ * @param others rows of other parts: of a part without any it is bored with what one as wide is, else any of them
+ */
+export function withHoles(part: Part, row: HandHoles, others: readonly Bore[] = []): Part {
   const { first: _, count: __, ...own } = row;
   const bores = part.bores ?? [];
+  const like = bores[0] ?? others.find(({ dia }) => equals(dia, row.dia)) ?? others[0];
+  const edge = rowEdgeOf(part);
   const bore: Bore = {
     ...own,
     inside: '',
@@ -93,8 +60,9 @@ export function withHoles(part: Part, row: HandHoles): Part {
     metric: false,
     holes: middles(row).map((at, k) => ({ no: k + 1, at })),
     leftOut: [],
-    by: bores[0]?.by ?? 'template',
+    by: like?.by ?? 'template',
     ...(part.end === 'bottom' ? {} : { end: part.end }),
+    ...(edge === 'front' ? {} : { edge }),
   };
   return { ...part, bores: [...bores, bore] };
 }

@@ -57,7 +57,7 @@ type OnWhat = {
 
 /**
  * The rows of holes of a piece, each bored at one setting: left and right walls of a bay share it. Its figure is how
- * far the row stands from the front edge; where each hole is along the piece is marked.
+ * far the row stands from its edge; where each hole is along the piece is marked.
  */
 export const boresOf = (part: Part, piece: Piece, at: At): readonly Operation[] =>
   (part.bores ?? []).flatMap((said) => {
@@ -76,7 +76,7 @@ export const boresOf = (part: Part, piece: Piece, at: At): readonly Operation[] 
       height: bore.deep,
       sets: bore.by === 'press' ? 'fence-to-bit' : 'row-from-front',
       figure,
-      on: { at: 'edge', named: 'front' },
+      on: { at: 'edge', named: bore.edge ?? 'front' },
     });
     return {
       id: opId(part.id, `bore~${bore.id}`, piece.id),

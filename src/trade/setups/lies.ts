@@ -8,6 +8,7 @@ import { edgesOf } from '../joints/edges';
 import { machineFor } from '../machines/groove-machines';
 import { isOtherEndOn } from '../machines/reach';
 import type { Bore } from '../shelves/bore';
+import { innerOf } from './inner-face';
 import type { Side } from './on';
 import type { FaceName, Hand, Placing } from './placing';
 import { farSide, opposite, type Toward, towardOf } from './turn';
@@ -56,6 +57,19 @@ function byHand({ made, end }: Board, { copy, face }: Required<Which>): Looks {
   if (made === 'pair') return { named: 'inside', toward: turned(handed(copy)) };
   if (made === 'partition') return { named: face, toward: turned(face === 'A' ? 'left' : 'right') };
   return { named: 'grooved' };
+}
+
+/**
+ * The face a row is bored in: that which is cut. Of a part whose faces have no names there it is the one that looks up
+ * or into the case, and is called grooved once something else is cut in it.
+ */
+function boredIn(part: Part, which: Which): Looks {
+  const looks = faceOf(part, which);
+  if (looks.toward || part.board?.made === 'pair' || part.board?.made === 'partition') return looks;
+  const inner = innerOf(part);
+  const { board, rabbets, along = [] } = part;
+  const cut = rabbets.length > 0 || along.length > 0 || (board && board.runs.length + board.wides.length > 0);
+  return cut ? { ...inner, named: 'grooved' } : inner;
 }
 
 const edge = (named: string): Side => ({ at: 'edge', named });
@@ -115,22 +129,24 @@ export function grooved(part: Part, setting: Setting, copy: CopyName | undefined
   return stopped ? sled : { ...sled, onFence: edge('true') };
 }
 
+type OfRow = Pick<Bore, 'by' | 'face' | 'edge'> & Which;
+
 /**
- * Bored from above, the face up: at a drill press the front edge lies against the fence, which stands behind the bit;
- * under a template it is toward you. Which hand the reference end comes to follows: the two of a pair swap.
+ * Bored from above, the face up: at a drill press the edge it stands off lies against the fence, which stands behind
+ * the bit; under a template it is toward you. Which hand the reference end comes to follows: the two of a pair swap.
  */
-export function bored(part: Part, { by, face, copy }: Pick<Bore, 'by' | 'face'> & Which): Placing {
-  const looks = faceOf(part, { copy, face });
-  const front = edge('front');
+export function bored(part: Part, { by, face, copy, edge: off = 'front' }: OfRow): Placing {
+  const looks = boredIn(part, { copy, face });
   const against = towardOf(part.end);
-  const away: Toward = by === 'press' ? 'front' : 'back';
+  const toward = towardOf(off) ?? 'front';
+  const away: Toward = by === 'press' ? toward : opposite(toward);
   const hand = (['left', 'right'] as const).find(
     (endAt) =>
       looks.toward && against && farSide({ face: looks.toward, lies: 'up', end: against, endAt }) === away,
   );
   return {
     face: { named: looks.named, lies: 'up' },
-    ...(by === 'press' ? { onFence: front, fence: 'far' } : { toYou: front }),
+    ...(by === 'press' ? { onFence: edge(off), fence: 'far' } : { toYou: edge(off) }),
     ...(hand ? { marked: end(part.end), stop: hand } : {}),
   };
 }

@@ -19,7 +19,9 @@ export type FaceName =
   | 'show'
   /** The one that is cut into, whichever that is. */
   | 'cut'
-  | 'good';
+  | 'good'
+  /** The one that holes are marked on, where it is told by nothing else. */
+  | 'marked';
 
 export type Hand = 'left' | 'right';
 

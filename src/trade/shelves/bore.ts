@@ -18,8 +18,10 @@ export type Bore = {
   readonly inside: string;
   readonly row: RowName | 'own';
   readonly face: Face;
-  /** The middle of its holes from the front edge. */
+  /** The middle of its holes from the front edge, or from `edge`. */
   readonly off: Length;
+  /** The edge it stands off, where that is not the front one. */
+  readonly edge?: string;
   readonly dia: Length;
   readonly deep: Length;
   readonly pitch: Length;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cutsAcross, cutsAlong, mitresOf } from '../../../src/screens/shared/cuts-across';
+import { cutsAcross, cutsAlong, holesOf, mitresOf } from '../../../src/screens/shared/cuts-across';
 import type { Part } from '../../../src/trade/carcass/part';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';
@@ -135,4 +135,16 @@ test('a mitred end slopes as far as the part is thick: 3/4 of 30', () => {
   expect(mitresOf(sideWith({}))).toEqual({ near: 0, far: 0 });
   expect(mitresOf(sideWith({ mitres: ['top'] }))).toEqual({ near: 0, far: 0.025 });
   expect(mitresOf(sideWith({ mitres: ['bottom', 'top'] }))).toEqual({ near: 0.025, far: 0.025 });
+});
+
+// 3 of 12 off: low from a front or a bottom edge, which lie low in the drawing, and high from a left one, at the top
+test('holesOf draws a row off its edge where that lies', () => {
+  const row = { id: 'r', dia: l('1/4'), off: l('3'), face: 'A', holes: [{ no: 1, at: l('5') }] };
+  const across = (edge: object) =>
+    holesOf(sideWith({ bores: [{ ...row, ...edge }], fasteners: [] } as unknown as Partial<Part>)).map(
+      (hole) => [hole.at, hole.across],
+    );
+  expect(across({})).toEqual([[5, 0.25]]);
+  expect(across({ edge: 'bottom' })).toEqual([[5, 0.25]]);
+  expect(across({ edge: 'left' })).toEqual([[5, 0.75]]);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type HandHoles, holesFault, takesHoles, withHoles } from '../../../src/trade/joints/holes-by-hand';
+import { type HandHoles, holesFault, withHoles } from '../../../src/trade/joints/holes-by-hand';
 import { l, w } from '../../length/write-figures';
-import { part, plainCase, work } from '../carcass/sample-case';
+import { framedCase, part, plainCase, work } from '../carcass/sample-case';
 
 const side = part(work(plainCase), 'left');
 const { length, width } = side;
@@ -37,9 +37,25 @@ test('of a bottom it is marked from the end that is measured from', () => {
   expect(withHoles(bottom, row({})).bores?.at(-1)?.end).toBe(bottom.end);
 });
 
-test('is offered where there is a front edge and a face with a name', () => {
-  const of = (role: 'left' | 'side' | 'stile') => takesHoles({ name: { role } as typeof side.name });
-  expect([of('left'), of('side'), of('stile')]).toEqual([true, false, false]);
+test('of a part without a front edge it stands off the first of its edges', () => {
+  const stile = part(work(framedCase), 'stile');
+  expect(withHoles(stile, row({})).bores).toMatchObject([{ id: 'xj', edge: 'left' }]);
+  expect(withHoles(side, row({})).bores?.at(-1)).not.toHaveProperty('edge');
+});
+
+test('of a part without rows it is bored like one as wide, else like any; of others like its own', () => {
+  const stile = part(work(framedCase), 'stile');
+  const other = (dia: string, by: 'press' | 'template') => {
+    const [made] = withHoles(stile, row({ dia: l(dia) })).bores ?? [];
+    if (!made) throw new Error('not bored');
+    return { ...made, by };
+  };
+  const by = (of: Parameters<typeof withHoles>[0], others: Parameters<typeof withHoles>[2]) =>
+    withHoles(of, row({}), others).bores?.at(-1)?.by;
+  expect(by(stile, [])).toBe('template');
+  expect(by(stile, [other('1/2', 'press'), other('1/4', 'template')])).toBe('template');
+  expect(by(stile, [other('1/2', 'press')])).toBe('press');
+  expect(by({ ...stile, bores: [other('1/2', 'template')] }, [other('1/4', 'press')])).toBe('template');
 });
 
 describe('what keeps it from being bored', () => {
@@ -57,9 +73,9 @@ describe('what keeps it from being bored', () => {
   test('a hole over an end or an edge, by how much', () => {
     expect(by({ first: l('1/16') })).toEqual({ code: 'hole-off', over: 'first', by: '1/16' });
     expect(by({ first: l('1/8') })).toBeUndefined();
-    expect(by({ off: l('0') })).toEqual({ code: 'hole-off', over: 'front', by: '1/8' });
+    expect(by({ off: l('0') })).toEqual({ code: 'hole-off', over: 'near', by: '1/8' });
     const deep = width.sum.value;
-    expect(by({ off: deep })).toEqual({ code: 'hole-off', over: 'back', by: '1/8' });
+    expect(by({ off: deep })).toEqual({ code: 'hole-off', over: 'far', by: '1/8' });
     expect(by({ first: length.sum.value, count: 1 })).toEqual({ code: 'hole-off', over: 'last', by: '1/8' });
   });
 
@@ -70,13 +86,39 @@ describe('what keeps it from being bored', () => {
     const grooved = { ...side, ...(board ? { board } : {}) };
     const moved = (at: string) => {
       const found = holesFault(grooved, row({ first: l(at) }));
-      return found?.code === 'hole-in-cut' ? [found.no, w(found.by)] : found;
+      if (found?.code !== 'hole-in-cut' || !found.fits || !('toward' in found.fits)) return found;
+      return `${found.no} ${found.cut}: ${w(found.fits.by)} toward ${found.fits.toward.named}`;
     };
     // the second hole, 1 7/8 to 2 1/8, is clear of 2 to 2 1/2 by 1/8 toward the end
-    expect(moved('1')).toEqual([2, '1/8']);
-    // 2 1/8 to 2 3/8 lies all in it: 3/8 either way
-    expect(moved('1 1/4')).toEqual([2, '3/8']);
+    expect(moved('1')).toBe('2 groove: 1/8 toward bottom');
+    // 2 1/16 to 2 5/16 lies all in it: 5/16 toward that end, 7/16 the other way
+    expect(moved('1 3/16')).toBe('2 groove: 5/16 toward bottom');
     expect(moved('1 5/8')).toBeUndefined();
+  });
+
+  // the rabbet for the back is 9/32 wide: in a side 17 1/2 deep all before 17 7/32 is clear of it
+  test('the rabbet for the back, moved toward the front edge; of a partition a groove of its other face, less deep', () => {
+    const back = holesFault(side, row({ off: l('17 1/4') }));
+    // its edge at 17 3/8 is 5/32 too far back
+    expect(back).toEqual({
+      code: 'hole-in-cut',
+      no: 1,
+      cut: 'rabbet',
+      fits: { toward: { at: 'edge', named: 'front' }, by: l('5/32') },
+    });
+    const wall = part(work(plainCase), 'partition1');
+    const groove = { id: 'x', face: 'B', near: l('2'), width: l('1/2'), depth: l('1/4'), said: '' } as const;
+    const board = wall.board && { ...wall.board, runs: [], wides: [groove], datum: l('0') };
+    const grooved = { ...wall, bores: [], ...(board ? { board } : {}) };
+    // 23/32 thick, 15/32 is left over the groove: 1/2 is 1/32 too deep, and 15/32 comes out in it
+    const deep = (x: string) => {
+      const found = holesFault(grooved, row({ first: l('2 1/4'), count: 1, deep: l(x) }));
+      if (found?.code !== 'hole-in-cut' || !found.fits || !('lessThan' in found.fits)) return found;
+      return [w(found.fits.lessThan), w(found.fits.by)];
+    };
+    expect(deep('1/2')).toEqual(['15/32', '1/32']);
+    expect(deep('15/32')).toEqual(['15/32', '0']);
+    expect(deep('7/16')).toBeUndefined();
   });
 
   test('a hole of another row, and not itself', () => {

@@ -36,6 +36,7 @@ function cutAt(begins: 'finger' | 'slot', mate: Length, { plan, layout }: JointA
     what: 'fingers',
     machine: 'finger',
     height: add(mate, plan.proud ?? zero),
+    along: add(mate, plan.proud ?? zero),
     cutter: plan.fingers?.wide,
     sets: begins === 'finger' ? 'first-slot' : 'edge-slot',
     figure: first,

@@ -28,10 +28,13 @@ export const halfBlind: DrawerJoint = {
   height: (bank, most) =>
     (byTemplate(bank) && templateHeights(most, bank.pitch ?? usualBank(bank).pitch).below) || most,
   layOut: (bank, end) => ({ kind: 'tails', ...tailsFor(bank, end) }),
-  cuts: (bank, { reach, side }) => {
+  cuts: (bank, { reach, side, plan }) => {
     const by = byTemplate(bank) ? 'template' : 'laid-out';
     const on = { at: 'tails', by, long: markAt(reach, '1/64').value } as const;
     const end = { machine: 'dovetail', height: reach, on } as const;
-    return { side: { what: 'tails', ...end }, front: { what: 'pins', ...end, markedFrom: side } };
+    return {
+      side: { what: 'tails', ...end, along: reach },
+      front: { what: 'pins', ...end, along: plan.side, markedFrom: side },
+    };
   },
 };

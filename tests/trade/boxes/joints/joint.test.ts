@@ -27,6 +27,7 @@ const rabbeted: DrawerJoint = {
       what: 'rabbet',
       machine: 'rabbet',
       height: reach,
+      along: reach,
       on: { at: 'end', named: 'left' },
       markedFrom: side,
     },

@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { crosses, fault } from '../../../src/screens/parts/hand-joint-words';
+import type { Crossing } from '../../../src/trade/joints/crosses';
+import type { Bore } from '../../../src/trade/shelves/bore';
+import { l } from '../../length/write-figures';
+
+const bore = { id: 'f', row: 'front', face: 'A' } as Bore;
+
+test('a row that runs into something is said with what fits', () => {
+  const into = { code: 'hole-in-cut', no: 3, cut: 'rabbet' } as const;
+  const toward = { at: 'edge', named: 'front' } as const;
+  expect(fault({ ...into, fits: { toward, by: l('5/32') } })).toBe(
+    'It is not bored: hole 3 runs into a rabbet that is there already. Moved 5/32 toward the front edge it fits.',
+  );
+  expect(fault({ ...into, cut: 'pin-hole', fits: { lessThan: l('15/32'), by: l('0') } })).toBe(
+    'It is not bored: hole 3 runs into a hole of another row that is there already. Less than 15/32 deep it fits.',
+  );
+  expect(fault({ ...into, cut: 'end-joint' })).toBe(
+    'It is not bored: hole 3 runs into the joint at the end that is there already. No room is left for it beside that, moved either way: fewer holes may fit.',
+  );
+});
+
+test('a cut through pin holes says of which row and how far it is clear of them', () => {
+  const toward = { at: 'end', named: 'top' } as const;
+  const front: Crossing = { bore, numbers: [3, 4], fits: { toward, by: l('1/8') } };
+  expect(crosses([front, { ...front, bore: { ...bore, row: 'rear' }, numbers: [4] }])).toBe(
+    'It cuts into holes 3 and 4 of the front row and hole 4 of the rear row: no pin holds there. Moved 1/8 toward the top end it is clear of them.',
+  );
+  expect(
+    crosses([
+      { bore, numbers: [1] },
+      { bore: { ...bore, face: 'B' }, numbers: [2] },
+    ]),
+  ).toBe(
+    'It cuts into hole 1 of the front row, face A and hole 2 of the front row, face B: no pin holds there.',
+  );
+});
