@@ -1,5 +1,16 @@
 import { expect, type Page, test } from '@playwright/test';
-import { blankOf, choose, keyIn, makeReady, pastBounce, standing, ticksHere, typed, typeInto } from './app';
+import {
+  blankOf,
+  choose,
+  keyIn,
+  makeReady,
+  pastBounce,
+  shot,
+  standing,
+  ticksHere,
+  typed,
+  typeInto,
+} from './app';
 import { caseBegun } from './begun';
 
 test.describe.configure({ mode: 'parallel' });
@@ -68,6 +79,19 @@ test('loose shelves on pins, to the cards their holes are bored by', async ({ pa
   await expect(pieces.filter({ hasText: 'Right side' })).toContainText('bottom end on your left');
   await pieces.first().click();
   await expect(ticksHere(page)).toHaveCount(1);
+
+  // a dado by hand 20 to 20 1/2 up opens hole 8 of both rows, at 9 1/2 + 7 × 1 1/2 = 20, 1/4 wide: clear from 20 1/8
+  await page.goto('./#/parts');
+  await page.getByRole('button', { name: /^Right side/ }).click();
+  await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
+  await choose(page, 'Joint 1: what is cut', 'A dado across it');
+  await typeInto(page, 'Joint 1: how wide', '1/2');
+  await typeInto(page, 'Joint 1: how deep', '1/4');
+  await typeInto(page, 'Joint 1: how far from there', '20');
+  await expect(page.getByRole('region', { name: 'A joint or a row of holes' })).toContainText(
+    'It cuts into hole 8 of the front row and hole 8 of the rear row: no pin holds there. Moved 1/8 toward the top end it is clear of them.',
+  );
+  await shot(page, 'dado-over-pins');
 });
 
 test('holes too near a dado are left out of both walls, and what cannot be bored is told at its blank', async ({

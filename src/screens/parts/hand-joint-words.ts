@@ -1,10 +1,12 @@
 import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
+import { markAt } from '../../length/tape';
 import type { Face } from '../../trade/grooves/layout';
 import type { HandJoint, HandJointFault } from '../../trade/joints/by-hand';
 import type { Crossing } from '../../trade/joints/crosses';
 import type { EdgeName } from '../../trade/joints/edges';
 import type { HoleMeets, InCut } from '../../trade/joints/holes-clear';
+import { shownOn } from '../../ui/unit-in-hand';
 import { wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 import { sideWords } from '../shared/placing-words';
@@ -105,8 +107,12 @@ const meets: Readonly<Record<HoleMeets, string>> = {
 function fitsWords(fits: InCut['fits']): string {
   if (!fits) return 'No room is left for it beside that, moved either way: fewer holes may fit.';
   if ('lessThan' in fits) return `Less than ${w(fits.lessThan)} deep it fits.`;
-  return `Moved ${w(fits.by)} toward the ${sideWords(fits.toward)} it fits.`;
+  return `${moved(fits)} it fits.`;
 }
+
+/** So far that it is clear, on a mark: to be keyed as it is read. */
+const moved = ({ by, toward }: NonNullable<Crossing['fits']>): string =>
+  `Moved ${w(markAt(by, shownOn('1/64'), 'ceil').value)} toward the ${sideWords(toward)}`;
 
 /** A cut that goes through holes of the case: it is cut. */
 export function crosses(found: readonly Crossing[]): string {
@@ -115,17 +121,17 @@ export function crosses(found: readonly Crossing[]): string {
       `${wordFor(numbers.length, 'hole', 'holes')} ${numbersOf(numbers)} of the ${rowName(bore)}${found.some((other) => other.bore.face !== bore.face) ? `, face ${bore.face}` : ''}`,
   );
   const fits = found[0]?.fits;
-  const clear = fits ? ` Moved ${w(fits.by)} toward the ${sideWords(fits.toward)} it is clear of them.` : '';
+  const clear = fits ? ` ${moved(fits)} it is clear of them.` : '';
   return `It cuts into ${rows.join(' and ')}: no pin holds there.${clear}`;
 }
 
 /** Why it is not cut, and what would fit. */
-export function fault(found: HandJointFault): string {
+export function fault(found: HandJointFault, done: 'cut' | 'bored' = 'cut'): string {
   switch (found.code) {
     case 'nothing':
-      return `It is not cut: ${found.field === 'width' ? 'a width' : 'a depth'} over 0 is wanted.`;
+      return `It is not ${done}: ${found.field === 'width' ? 'a width' : 'a depth'} over 0 is wanted.`;
     case 'through':
-      return `It is not cut: it comes out at the other side${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. Less than ${w(found.thickness)} deep fits.`;
+      return `It is not ${done}: it comes out at the other side${found.by.n === 0n ? '' : `, by ${w(found.by)}`}. Less than ${w(found.thickness)} deep fits.`;
     case 'off':
       return `It is not cut: it runs ${w(found.by)} off the part, which has ${w(found.has)} there.`;
     case 'taken':

@@ -77,7 +77,7 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
         ),
       )}
       {says && (
-        <p class="wrongline">
+        <p class="wrongline pushed">
           <Icon name="warn" />
           {says}
         </p>
@@ -101,7 +101,7 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
 /** Why it is not cut, or what it opens. */
 function saidOf(part: Part, joint: HandJoint): string | undefined {
   const wrong = faultOf(part, joint);
-  if (wrong) return words.fault(wrong);
+  if (wrong) return words.fault(wrong, joint.kind === 'holes' ? 'bored' : 'cut');
   const crossed = crossedBy(part, joint);
   return crossed.length > 0 ? words.crosses(crossed) : undefined;
 }

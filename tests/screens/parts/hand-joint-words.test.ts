@@ -12,12 +12,24 @@ test('a row that runs into something is said with what fits', () => {
   expect(fault({ ...into, fits: { toward, by: l('5/32') } })).toBe(
     'It is not bored: hole 3 runs into a rabbet that is there already. Moved 5/32 toward the front edge it fits.',
   );
+  // 189/400 lies between 30/64, 187.5/400, and 31/64, 193.75/400: the less would not clear it
+  expect(fault({ ...into, fits: { toward, by: l('189/400') } })).toContain(
+    'Moved 31/64 toward the front edge',
+  );
   expect(fault({ ...into, cut: 'pin-hole', fits: { lessThan: l('15/32'), by: l('0') } })).toBe(
     'It is not bored: hole 3 runs into a hole of another row that is there already. Less than 15/32 deep it fits.',
   );
   expect(fault({ ...into, cut: 'end-joint' })).toBe(
     'It is not bored: hole 3 runs into the joint at the end that is there already. No room is left for it beside that, moved either way: fewer holes may fit.',
   );
+});
+
+test('a row that comes out is not bored, a cut that does is not cut', () => {
+  const through = { code: 'through', by: l('1/4'), thickness: l('3/4') } as const;
+  expect(fault(through, 'bored')).toBe(
+    'It is not bored: it comes out at the other side, by 1/4. Less than 3/4 deep fits.',
+  );
+  expect(fault(through)).toMatch(/^It is not cut: /);
 });
 
 test('a cut through pin holes says of which row and how far it is clear of them', () => {
