@@ -29,6 +29,25 @@ const holdPaint = (page: Page) =>
     });
   });
 
+/** From the next start on it is noted when the screen takes over from its picture. */
+const noteTakeOver = (page: Page) =>
+  page.addInitScript(() => {
+    new MutationObserver((_, watch) => {
+      const stands = document.querySelector('#app:not(#picture *) .giant');
+      if (!stands || document.getElementById('picture')) return;
+      performance.mark('took over');
+      watch.disconnect();
+    }).observe(document, { subtree: true, childList: true });
+  });
+
+/** By how much later than that what brings the copies even was asked for, milliseconds; undefined until it is. */
+const evenedAfter = (page: Page) =>
+  page.evaluate(() => {
+    const [took] = performance.getEntriesByName('took over');
+    const asked = performance.getEntriesByType('resource').find(({ name }) => /reconcile-copies/.test(name));
+    return took && asked && asked.startTime - took.startTime;
+  });
+
 const letGo = (page: Page) => page.evaluate(() => (window as unknown as { letGo(): void }).letGo());
 const picture = (page: Page) => page.locator('#picture');
 const kept = (page: Page) => page.evaluate((key) => localStorage.getItem(key) ?? '', key);
@@ -74,12 +93,15 @@ test('a start shows where the user was before the app is read in: greyed, deaf, 
 test('the bare address, where a phone starts it, shows the screen that was left', async ({ page }) => {
   await atTheSaw(page);
   await holdPaint(page);
+  await noteTakeOver(page);
   await page.goto('about:blank');
   await page.goto('./');
   await expect(picture(page).locator('.giant .sr').first()).toContainText('17 and 1/2 inches');
   await letGo(page);
   await expect(picture(page)).toHaveCount(0);
   await expect(boxes(page)).toHaveCount(2);
+  // what brings the copies even is asked for once the screen takes a tap, and not before
+  await expect.poll(() => evenedAfter(page)).toBeGreaterThan(0);
 });
 
 for (const [what, change] of [

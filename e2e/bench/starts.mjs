@@ -52,14 +52,14 @@ async function visitBare(phone, profile, folder) {
   return served.url;
 }
 
-/** Runs in the page: notes when the thing is on the screen, one frame after it is found there. */
+/**
+ * Runs in the page: says when the thing is on the screen, one frame after it is found there. Said to the console, so
+ * that nothing of the driver is read in and compiled in the page in the middle of its start.
+ */
 function watch(what) {
   const look = () => {
     if (!document.querySelector(what)?.getClientRects().length) requestAnimationFrame(look);
-    else
-      requestAnimationFrame((now) => {
-        globalThis.shownAt = now;
-      });
+    else requestAnimationFrame((now) => console.debug(`shown ${now}`));
   };
   requestAnimationFrame(look);
 }
@@ -80,12 +80,9 @@ async function start(phone, { profile, url, what, stands = what, times }) {
   const context = await phone.open(profile);
   const page = await slowed(context, times);
   await page.addInitScript(watch, what);
+  const said = page.waitForEvent('console', (one) => one.text().startsWith('shown '));
   await page.goto(url);
-  await page.locator(what).first().waitFor();
-  const shown = await page.evaluate(async () => {
-    while (globalThis.shownAt === undefined) await new Promise(requestAnimationFrame);
-    return globalThis.shownAt;
-  });
+  const shown = Number((await said).text().slice('shown '.length));
   await page.locator(stands).first().waitFor();
   await leave(page);
   await context.close();

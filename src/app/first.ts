@@ -7,15 +7,23 @@ import '../screens/shared/page.css';
 import '../screens/shared/rows.css';
 import './picture.css';
 import { journalWorker } from './journal-worker';
-import { dropPicture, isPicture, keepPicture, painted, showPicture } from './picture';
+import { dropPicture, forgetPicture, isPicture, painted, savePicture, showPicture } from './picture';
 
 /** What the page begins with: where the user was, as it stood last, on the screen before the app is read in. */
 async function first(): Promise<void> {
   // the browser reads in what it needs to open the app's own while the screen is painted
   const kept = Promise.resolve(globalThis.indexedDB?.databases?.()).catch(() => undefined);
   const worker = journalWorker(); // the first screen waits for what it holds: it starts while the app is on its way
-  await showPicture();
-  await (await import('./main')).begin({ dropPicture, isPicture, keepPicture, painted, kept, worker });
+  await showPicture().catch(dropPicture); // a page whose picture fails opens all the same
+  await (await import('./main')).begin({
+    dropPicture,
+    isPicture,
+    savePicture,
+    forgetPicture,
+    painted,
+    kept,
+    worker,
+  });
 }
 
 // where the app does not come, the words of the page itself stand clear

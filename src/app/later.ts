@@ -12,6 +12,7 @@ export { HalfDone } from '../screens/shared/half-done';
 export { TimersOver } from '../screens/timers/timers-over';
 export { allHere } from './all-here';
 export { copiesOf } from './copies';
+export { keepPicture } from './keep-picture';
 export { LaterScreen } from './later-screens';
 export { startUpdate } from './offline';
 export { shareFile } from './share';

@@ -18,7 +18,10 @@ import type { RefusalCode } from './refusal';
 import { makeBench } from './state';
 
 /** What the page has shown since its first frame: handed on, so that its script exports nothing. */
-type Pictured = Pick<typeof Picture, 'dropPicture' | 'isPicture' | 'keepPicture' | 'painted'> & {
+type Pictured = Pick<
+  typeof Picture,
+  'dropPicture' | 'isPicture' | 'savePicture' | 'forgetPicture' | 'painted'
+> & {
   /** What the browser keeps of this address: none on a first visit, which needs no other file for its screen. */
   readonly kept: Promise<readonly unknown[] | undefined>;
   /** What keeps the second copy, on its way already. */
@@ -58,14 +61,21 @@ function goThere({ phone: { left }, settings, arrive }: Bench): void {
   arrive();
 }
 
+/** What is waited for, and what ends the wait. */
+function gate(): readonly [Promise<void>, () => void] {
+  let open = () => {};
+  const opened = new Promise<void>((done) => {
+    open = done;
+  });
+  return [opened, open];
+}
+
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   keepLengthsWhole();
   guardTouches(document);
-  let draw: (() => void) | undefined;
-  const drawn = new Promise<void>((done) => {
-    draw = done;
-  });
+  const [drawn, draw] = gate();
+  const [all, stand] = gate();
   // asked for now: a page never depends on a file a newer version cleared away; on a first visit once its screen stands
   const asked = picture.kept.then((kept) => (kept?.length === 0 && !location.hash ? drawn : undefined));
   const reader = asked.then(homeHere);
@@ -84,23 +94,33 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   document.addEventListener('visibilitychange', stands);
   gone.value = readOnly();
   const sample = async () => (await planning).wholeSample(await (await fetch(sampleUrl)).text());
-  const wanted = () => draw?.();
-  const bench = await makeBench(store.value, { sample, planning, reader, wanted, gone }).catch(openError);
+  const around = { sample, planning, reader, wanted: draw, stood: all, gone };
+  const bench = await makeBench(store.value, around).catch(openError);
   if ('code' in bench) return refuse(bench.code === 'slow' ? 'no-answer' : bench.code);
   stood();
   goThere(bench);
   const screens = Promise.all([coming, planning]).then(([all]) => all); // the first screen does not wait for them
   const rest = bringInto(later, screens);
   render(<App bench={bench} />, at);
-  void picture.painted().then(() => draw?.());
+  void picture.painted().then(draw);
   await Promise.all([rest, reader]);
-  requestAnimationFrame(() => {
-    picture.dropPicture(); // all of the screen is drawn by now: it takes over in the same frame
-    picture.keepPicture(at);
-  });
+  await takeOver(at, picture);
+  await picture.painted();
+  stand();
   setTimeout(stands); // what came with the rest is on the screen by then
   void bench.phone.evenOut();
   await later.peek()?.allHere(bench);
+}
+
+/** All of the screen is drawn: it takes over from its picture in one frame, and then takes a tap. */
+function takeOver(at: HTMLElement, picture: Pictured): Promise<void> {
+  requestAnimationFrame(() => {
+    picture.dropPicture();
+    const there = later.peek();
+    if (there) there.keepPicture(at, picture);
+    else picture.forgetPicture(); // nothing would drop it with the first change
+  });
+  return picture.painted(); // what else a start does comes after it
 }
 
 export async function begin(picture: Pictured): Promise<void> {

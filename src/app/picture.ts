@@ -3,9 +3,13 @@
  * shadow of its own, so that nothing is ever read of it. Each is of one build and one address; it is dropped with the
  * first change of what it shows, before that change is anywhere, so a start killed in between shows none.
  */
-type Picture = {
+type Picture = Taken & {
   readonly build: string;
   readonly at: string;
+};
+
+/** What is taken of a screen. */
+export type Taken = {
   readonly theme: string;
   readonly look: string;
   readonly sheets: readonly string[];
@@ -14,12 +18,6 @@ type Picture = {
 
 const key = 'knifeline.picture';
 const hostId = 'picture';
-/** Screens where a figure is carried from, and the one a job begins with. */
-const pictured = /^#\/(?:$|saw\/|setup\/|marks\/|stops\/)/;
-/** More than any of those screens comes to, but for very long lists: these are not worth the wait. Characters. */
-const mostHtml = 200_000;
-/** A hand in the middle of something, or what is not kept yet: no state to come back to. */
-const underWay = '[role="dialog"], .saving-line, .halfdone';
 
 /** The script of the page has another name in every build. */
 const build = (): string => document.querySelector<HTMLScriptElement>('script[src]')?.src ?? '';
@@ -103,66 +101,16 @@ export function dropPicture(): void {
   host()?.remove();
 }
 
-/** Keeps a picture of what the app shows, taken anew when nothing has changed for a moment. */
-export function keepPicture(app: HTMLElement): void {
-  let wait: ReturnType<typeof setTimeout> | undefined;
-  let stands = true;
-  const takeSoon = () => {
-    clearTimeout(wait);
-    wait = setTimeout(() => {
-      stands = take(app);
-    }, 250);
-  };
-  const changed = () => {
-    if (stands) forget();
-    stands = false;
-    takeSoon();
-  };
-  new MutationObserver(changed).observe(app, {
-    subtree: true,
-    childList: true,
-    characterData: true,
-    attributes: true,
-  });
-  takeSoon();
+/** Keeps a picture for the next start; throws where the phone is full or does not let it. */
+export function savePicture(taken: Taken): void {
+  localStorage.setItem(key, JSON.stringify({ build: build(), at: here(), ...taken } satisfies Picture));
 }
 
-function forget(): void {
+/** What it shows changes. */
+export function forgetPicture(): void {
   try {
     localStorage.removeItem(key);
   } catch {
     // no storage: there is no picture to forget
   }
-}
-
-/** Whether one was kept. */
-function take(app: HTMLElement): boolean {
-  if (!pictured.test(here()) || app.querySelector(underWay)) return false;
-  const { dataset, className } = document.documentElement;
-  const html = markupOf(app);
-  if (html.length > mostHtml) return false;
-  const sheets = [...document.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')].map((l) => l.href);
-  const picture: Picture = {
-    build: build(),
-    at: here(),
-    theme: dataset.theme ?? '',
-    look: className,
-    sheets,
-    html,
-  };
-  try {
-    localStorage.setItem(key, JSON.stringify(picture));
-    return true;
-  } catch {
-    return false; // full or not allowed: the next start goes without
-  }
-}
-
-function markupOf(app: HTMLElement): string {
-  const copy = app.cloneNode(true) as HTMLElement;
-  for (const drawn of copy.querySelectorAll('[style]')) {
-    drawn.setAttribute('data-css', drawn.getAttribute('style') ?? '');
-    drawn.removeAttribute('style');
-  }
-  return copy.innerHTML;
 }

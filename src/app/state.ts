@@ -8,7 +8,7 @@ import type { Store } from '../store/store';
 import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
 import { tapeInHand } from '../ui/unit-in-hand';
-import { home, later, laterMissing } from './bring-later';
+import { home, later } from './bring-later';
 import { type JobShelf, makeShelf, standingJob } from './job-shelf';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
@@ -30,6 +30,8 @@ type Around = {
   readonly reader: Promise<void>;
   /** A job is in hand: its files are wanted now, also on what looked like a first visit. */
   readonly wanted: () => void;
+  /** Ends when all screens are here, or do not come, and the first stands: its first tick waits for nothing else. */
+  readonly stood: Promise<void>;
   /** A newer page has the database. */
   readonly gone: ReadonlySignal<boolean>;
 };
@@ -78,7 +80,7 @@ export async function makeBench(store: Store, around: Around): Promise<Bench> {
   await openLast(hands, early).then(() => jobRead(log, around));
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  onceLater(() => tidyUp(hands));
+  void around.stood.then(() => tidyUp(hands));
   return { route, go, arrive, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
 }
 
@@ -203,14 +205,6 @@ async function openLast({ store, log, values, shelf }: Hands, early: Early | und
       log.unsaved.noteTrouble('The last job', saveError(error), () => log.load(last.id)),
     );
 }
-
-/** Runs when all screens are here, or do not come: the first tick does not wait for it. */
-const onceLater = (work: () => void): void =>
-  void new Promise<void>((settled) => {
-    effect(() => {
-      if (later.value || laterMissing.value) settled();
-    });
-  }).then(work);
 
 /** What was deleted long ago goes for good, and old entries are packed; both are tried again at the next start. */
 function tidyUp({ store, shelf }: Hands): void {
