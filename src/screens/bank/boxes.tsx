@@ -29,7 +29,7 @@ import { HungIn } from './hung';
 import { hangOnes, kickerOf, sticksFor } from './hung-words';
 import { Joint } from './joint';
 import { boxesSlidesPulls, change, drawer as drawerName, nameOf, toFronts, worthALook } from './words';
-import { drawersWorth } from './worth';
+import { drawersWorth, othersThan } from './worth';
 import '../shared/drawer-row.css';
 
 /** The boxes of a bank, their joint drawn, the sticks their slides stand on, and the holes for the pulls. */
@@ -52,7 +52,7 @@ export function BoxesScreen({ bench, id }: { readonly bench: Bench; readonly id:
         <Asks bench={bench} bank={found} />
         {worked && (
           <>
-            <Worth worked={worked} />
+            <Worth bench={bench} worked={worked} />
             <Boxes {...{ bench, found, worked, open }} tape={job.tape} onOpen={setOpen} />
             <Sticks bench={bench} worked={worked} tape={job.tape} />
             <HungIn bench={bench} found={found} worked={worked} tape={job.tape} />
@@ -75,8 +75,11 @@ const Ways = ({ bench, id }: { readonly bench: Pick<Bench, 'go'>; readonly id: s
   </div>
 );
 
-function Worth({ worked }: { readonly worked: WorkedDrawers }) {
-  const lines = drawersWorth(worked);
+type WorthProps = { readonly bench: Pick<Bench, 'plan'>; readonly worked: WorkedDrawers };
+
+function Worth({ bench, worked }: WorthProps) {
+  const banks = bench.plan.value?.banks ?? new Map();
+  const lines = drawersWorth(worked, othersThan(worked.fronts.bank, banks));
   if (lines.length === 0) return null;
   return (
     <ul class="problems pad-x" aria-label={worthALook}>

@@ -1,10 +1,11 @@
 import type { BankPlan } from '../../plan/bank-plan';
+import type { Plan } from '../../plan/plan';
 import type { WorkedColumn, WorkedFronts } from '../../trade/fronts/worked';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
 import { askedOf, type FormPage } from './form-pages';
 import { worthALook } from './words';
-import { worthOf } from './worth';
+import { othersThan, worthOf } from './worth';
 
 type AsksProps = {
   readonly bench: Pick<Bench, 'go'>;
@@ -44,9 +45,11 @@ type WorthProps = {
 
 /** What is worth a look before anything is cut. */
 export function Worth({ bench, fronts, column }: WorthProps) {
-  const drawers = bench.plan.value?.banks.get(fronts.bank.id)?.drawers;
+  const banks: Plan['banks'] = bench.plan.value?.banks ?? new Map();
+  const drawers = banks.get(fronts.bank.id)?.drawers;
   const worked = drawers?.ok ? drawers.value : undefined;
-  const lines = worthOf({ fronts, column, drawers: worked }, bench.job.value?.tape ?? '1/32');
+  const others = othersThan(fronts.bank, banks);
+  const lines = worthOf({ fronts, column, drawers: worked, others }, bench.job.value?.tape ?? '1/32');
   if (lines.length === 0) return null;
   return (
     <section aria-label={worthALook}>

@@ -1,5 +1,7 @@
 import { inches, type Length } from '../../length/length';
+import type { BanksMeet } from '../../trade/boxes/banks-meet';
 import { exactly as w } from '../shared/exact-words';
+import { nameOf } from './words';
 
 /** Fronts so low, by their numbers. */
 export const low = (fronts: readonly number[]): string =>
@@ -63,3 +65,12 @@ export const thinTails = (tail: Length): string =>
 
 export const hungSkew = (off: Length): string =>
   `The opening is ${w(off)} higher at one side. Hung with their boxes, the fronts stand level: all of it is in the gap at the top.`;
+
+/** A drawer that stands in one of the bank over or under its rail. */
+export function meets({ drawer, over, other, no, by, fits }: BanksMeet): string {
+  const [carried, place] = over ? ['what carries it', 'under it'] : ['what lies over it', 'over it'];
+  const would = over
+    ? `its box at least ${w(fits)} over the lower edge of its front`
+    : `its box at most ${w(fits)} high`;
+  return `Drawer ${drawer} and ${carried} stand ${w(by)} in drawer ${no} of ${nameOf(other)}, ${place}: ${would}.`;
+}

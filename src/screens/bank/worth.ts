@@ -1,11 +1,14 @@
 import { absolute, inches, isNegative, isPositive, less, negate, subtract } from '../../length/length';
 import { cutterTape, grainOf, type Tape } from '../../length/tape';
+import type { Plan } from '../../plan/plan';
+import { banksMeet } from '../../trade/boxes/banks-meet';
 import { boxWarnings } from '../../trade/boxes/box';
 import { drawersWarnings } from '../../trade/boxes/drawer-warnings';
 import type { WorkedDrawers } from '../../trade/boxes/drawers';
 import { fingerFit } from '../../trade/boxes/fingers';
 import { stickWarnings } from '../../trade/boxes/sticks';
 import { tailsWarnings } from '../../trade/boxes/tails';
+import type { Bank } from '../../trade/fronts/bank';
 import { isOwnFront } from '../../trade/fronts/corner';
 import { gapWarning } from '../../trade/fronts/fitted';
 import { lowWarnings } from '../../trade/fronts/heights';
@@ -95,13 +98,21 @@ function stackUpText({ bank, reveals }: WorkedFronts, tape: Tape): string {
   return words.stackUp({ ...up, frontTol, binds: isNegative(up.least) });
 }
 
-/** What is worth a look in the boxes and slides. */
-export function drawersWorth(worked: WorkedDrawers): readonly string[] {
+/** The drawers of the other banks of a job that work out. */
+export const othersThan = ({ id }: Bank, banks: Plan['banks']): readonly WorkedDrawers[] =>
+  [...banks].flatMap(([other, { drawers }]) => (other !== id && drawers?.ok ? [drawers.value] : []));
+
+/** What is worth a look in the boxes and slides; `others`: drawers of other banks. */
+export function drawersWorth(
+  worked: WorkedDrawers,
+  others: readonly WorkedDrawers[] = [],
+): readonly string[] {
   const [first] = worked.drawers;
   const sticks = worked.sticks.ok
     ? stickWarnings(worked.sticks.value).map((x) => words.shortStick(x.drawer, x.length))
     : [words.slideBelow(worked.sticks.error, standText(worked), worked.fronts.bank.hung)];
   return [
+    ...banksMeet(worked, others).map(words.meets),
     ...drawersWarnings(worked).map(drawersWarningText),
     ...(first ? boxWarnings(first.plan, worked.joint).map(boxWarningText) : []),
     ...tightLines(worked),
@@ -138,10 +149,11 @@ type Worked = {
   readonly fronts: WorkedFronts;
   readonly column: WorkedColumn;
   readonly drawers: WorkedDrawers | undefined;
+  readonly others: readonly WorkedDrawers[];
 };
 
 /** Fronts of a column first, then the worst of the boxes behind them. */
-export const worthOf = ({ fronts, column, drawers }: Worked, tape: Tape): readonly string[] => [
+export const worthOf = ({ fronts, column, drawers, others }: Worked, tape: Tape): readonly string[] => [
   ...frontsWorth(fronts, column, tape),
-  ...(drawers ? drawersWorth(drawers).slice(0, 3) : []),
+  ...(drawers ? drawersWorth(drawers, others).slice(0, 3) : []),
 ];

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import * as words from '../../../src/screens/bank/worth-words';
+import { newBank } from '../../../src/trade/fronts/bank';
 import { l } from '../../length/write-figures';
 
 test('one low front, and several', () => {
@@ -32,4 +33,15 @@ test('errors that could close the last gap are said to bind', () => {
 test('a taper is seen or not', () => {
   expect(words.taper(l('1/16'), true)).toContain('which shows');
   expect(words.taper(l('1/64'), false)).toContain('not seen');
+});
+
+test('drawers of two banks that stand in each other: the upper box goes higher, the lower one is lower', () => {
+  const other = { ...newBank('low'), name: 'Below' };
+  const meets = { drawer: 3, over: true, other, no: 1, by: l('1/16'), fits: l('9/16') } as const;
+  expect(words.meets(meets)).toBe(
+    'Drawer 3 and what carries it stand 1/16 in drawer 1 of Below, under it: its box at least 9/16 over the lower edge of its front.',
+  );
+  expect(words.meets({ ...meets, over: false, other: newBank('up'), fits: l('5') })).toBe(
+    'Drawer 3 and what lies over it stand 1/16 in drawer 1 of Drawers, over it: its box at most 5 high.',
+  );
 });
