@@ -5,7 +5,10 @@ import type { Drawer, WorkedDrawers } from './drawers';
 export type Taken = { readonly low: Length; readonly high: Length };
 export type Standing = Taken & { readonly drawer: Drawer };
 
-/** The boxes of a bank in one bay, with what carries them and what lies over them, as their slides carry them: fronts line up from the top in all columns. */
+/**
+ * The boxes of a bank in one bay, with what carries them and what lies over them, as their slides carry them: fronts
+ * line up from the top in all columns.
+ */
 export function boxesIn({ fronts, drawers, slides }: WorkedDrawers, bay: number): readonly Standing[] {
   const { bank, columns, marks } = fronts;
   const column = columns.find(({ no }) => bank.bay + no - 1 === bay);
