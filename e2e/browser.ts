@@ -1,3 +1,5 @@
+import { test } from '@playwright/test';
+
 /** The Chromium the tests drive; tests/gate.mjs finds or installs it. */
 export const chromiumPath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
 
@@ -16,3 +18,6 @@ export const chromiumArgs = [
 
 /** Tests of what works with no network. The rest open a page without its worker, which reads in the whole app. */
 export const withWorker = { serviceWorkers: 'allow' } as const;
+
+/** One such test, in a file whose others need no worker. */
+export const offlineTest = test.extend(withWorker);

@@ -1,13 +1,11 @@
 import { expect, type Page, test } from '@playwright/test';
 import { blankOf, fillBlank, openSample, pastBounce, pastQuickBounce, readyOffline, ticksHere } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
 test.describe.configure({ mode: 'parallel' });
-
-test.use(withWorker);
 
 /** The figure of the setup on the screen, as it is spoken. */
 const figure = (page: Page) => page.locator('.giant .sr').first();
@@ -41,7 +39,7 @@ async function openCuts(page: Page, url: string): Promise<void> {
   await expect(page.getByRole('heading', { name: 'Cuts', exact: true })).toBeVisible();
 }
 
-test('a case from outside sizes to a recut, offline, killed midway', async () => {
+offlineTest('a case from outside sizes to a recut, offline, killed midway', async () => {
   const server = await serve();
   const profile = newProfile();
   try {

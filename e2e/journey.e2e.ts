@@ -16,16 +16,14 @@ import {
   standing,
   ticksHere,
 } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
 
 test.describe.configure({ mode: 'parallel' });
 
-test.use(withWorker);
-
-test('first visit to cut grooves, offline, killed, and everything still there', async () => {
+offlineTest('first visit to cut grooves, offline, killed, and everything still there', async () => {
   const server = await serve('/shop/knifeline/');
   const profile = newProfile();
   try {

@@ -1,31 +1,30 @@
 import { expect, test } from '@playwright/test';
 import { blankOf, keyIn, openSample, openSampleOffline } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 
-test.use(withWorker);
-
-test('heavy things on a shelf: it says so on the case too, offline and after the page is gone', async ({
-  page,
-}) => {
-  await openSampleOffline(page);
-  await page.goto('./#/loads/case');
-  const shelf = page.getByRole('region', { name: 'Fixed shelf, bay 2' });
-  // itself 4.9 pounds, 8 of 1 1/2: 16.9
-  await expect(shelf.getByText(/Carries about 16\.9 lb/)).toBeVisible();
-  await expect(shelf.getByText(/within it/)).toBeVisible();
-  // 8 of 40 is 320, and itself 4.9; as far as allowed it sags under 249.5, and no shelf may carry more than 200
-  await keyIn(page, 'Abalone shells: how heavy, one of them', '40');
-  await expect(shelf.getByText(/Carries about 324\.9 lb/)).toBeVisible();
-  await expect(shelf.getByText(/too far\./)).toBeVisible();
-  await expect(shelf.getByText(/is 124\.9 lb over the 200 lb a shelf may carry/)).toBeVisible();
-  await expect(shelf.getByText('Not over 200 lb, itself among it.')).toBeVisible();
-  await page.goto('./#/case/case');
-  await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
-  await page.close();
-  const again = await page.context().newPage();
-  await again.goto('./#/case/case');
-  await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
-});
+offlineTest(
+  'heavy things on a shelf: it says so on the case too, offline and after the page is gone',
+  async ({ page }) => {
+    await openSampleOffline(page);
+    await page.goto('./#/loads/case');
+    const shelf = page.getByRole('region', { name: 'Fixed shelf, bay 2' });
+    // itself 4.9 pounds, 8 of 1 1/2: 16.9
+    await expect(shelf.getByText(/Carries about 16\.9 lb/)).toBeVisible();
+    await expect(shelf.getByText(/within it/)).toBeVisible();
+    // 8 of 40 is 320, and itself 4.9; as far as allowed it sags under 249.5, and no shelf may carry more than 200
+    await keyIn(page, 'Abalone shells: how heavy, one of them', '40');
+    await expect(shelf.getByText(/Carries about 324\.9 lb/)).toBeVisible();
+    await expect(shelf.getByText(/too far\./)).toBeVisible();
+    await expect(shelf.getByText(/is 124\.9 lb over the 200 lb a shelf may carry/)).toBeVisible();
+    await expect(shelf.getByText('Not over 200 lb, itself among it.')).toBeVisible();
+    await page.goto('./#/case/case');
+    await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+    await page.close();
+    const again = await page.context().newPage();
+    await again.goto('./#/case/case');
+    await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+  },
+);
 
 test('a lift asks for its grip before anything is reckoned, and solid wood for its moisture', async ({
   page,

@@ -7,12 +7,10 @@ import { fold } from '../src/job/log';
 import { toStored } from '../src/length/stored';
 import { planOf } from '../src/plan/plan';
 import { blankOf, choose, pastBounce, readyOffline, standing, ticksHere, typeInto } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 import { keptHere } from './kept';
 import { newProfile } from './profile';
 import { serve } from './serve';
-
-test.use(withWorker);
 
 const lastPull = 'cut/drawers~bench/pulls/c1d5';
 const after = ['finish', 'cure', 'load', 'label'].map((step) => `cut/case~bench/${step}/1`);
@@ -55,80 +53,83 @@ async function tickStep(page: Page, setup: string): Promise<void> {
   await keptHere(page);
 }
 
-test('from the last pull to loaded and labelled: nothing goes in before it has cured; offline, killed once', async () => {
-  const server = await serve();
-  const profile = newProfile();
-  try {
-    let context = await profile.open();
-    let page = context.pages()[0] ?? (await context.newPage());
-    await page.goto(`${server.url}#/import`);
-    await page.setInputFiles('input[type=file]', {
-      name: 'cabinet.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(tickedBut((op) => fromLastPull.has(op))),
-    });
-    await page.getByRole('button', { name: /^Take it in/ }).click();
-    await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
-    await readyOffline(page);
-    await server.stop(); // from here on there is no network at all
+offlineTest(
+  'from the last pull to loaded and labelled: nothing goes in before it has cured; offline, killed once',
+  async () => {
+    const server = await serve();
+    const profile = newProfile();
+    try {
+      let context = await profile.open();
+      let page = context.pages()[0] ?? (await context.newPage());
+      await page.goto(`${server.url}#/import`);
+      await page.setInputFiles('input[type=file]', {
+        name: 'cabinet.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(tickedBut((op) => fromLastPull.has(op))),
+      });
+      await page.getByRole('button', { name: /^Take it in/ }).click();
+      await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+      await readyOffline(page);
+      await server.stop(); // from here on there is no network at all
 
-    // the last pull is all that is left of the drawers
-    await page.getByRole('button', { name: /^Pick up/ }).click();
-    const box = page.locator('[role="checkbox"][aria-checked="false"]');
-    await expect(box).toHaveCount(1);
-    await pastBounce(page);
-    await box.click();
-    await expect(box).toHaveCount(0);
+      // the last pull is all that is left of the drawers
+      await page.getByRole('button', { name: /^Pick up/ }).click();
+      const box = page.locator('[role="checkbox"][aria-checked="false"]');
+      await expect(box).toHaveCount(1);
+      await pastBounce(page);
+      await box.click();
+      await expect(box).toHaveCount(0);
 
-    // loading waits for the finish, and says so
-    await page.goto(`${server.url}#/setup/bench~wcase0load`);
-    await expect(page.getByText(/^Blocked: .* comes first/)).toBeVisible();
-    await tickStep(page, 'bench~wcase0finish');
+      // loading waits for the finish, and says so
+      await page.goto(`${server.url}#/setup/bench~wcase0load`);
+      await expect(page.getByText(/^Blocked: .* comes first/)).toBeVisible();
+      await tickStep(page, 'bench~wcase0finish');
 
-    // the wait of the finish is told; the phone dies here
-    await page.getByRole('button', { name: 'How long it cures' }).click();
-    await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
-    await keptHere(page);
-    await profile.kill();
-    context = await profile.open();
-    page = context.pages()[0] ?? (await context.newPage());
-    await page.goto(server.url);
-    await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
+      // the wait of the finish is told; the phone dies here
+      await page.getByRole('button', { name: 'How long it cures' }).click();
+      await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
+      await keptHere(page);
+      await profile.kill();
+      context = await profile.open();
+      page = context.pages()[0] ?? (await context.newPage());
+      await page.goto(server.url);
+      await expect(page.getByText(/^On since .* cured on .* or later/)).toBeVisible();
 
-    await tickStep(page, 'bench~wcase0cure');
-    await tickStep(page, 'bench~wcase0load');
-    await tickStep(page, 'bench~wcase0label');
-    await page.getByRole('button', { name: 'Labels', exact: true }).click();
-    await expect(page.getByRole('region', { name: 'Mineral drawers' })).toContainText('Quartz cluster × 4');
+      await tickStep(page, 'bench~wcase0cure');
+      await tickStep(page, 'bench~wcase0load');
+      await tickStep(page, 'bench~wcase0label');
+      await page.getByRole('button', { name: 'Labels', exact: true }).click();
+      await expect(page.getByRole('region', { name: 'Mineral drawers' })).toContainText('Quartz cluster × 4');
 
-    // what was learned stands on the page of the next job, and a slide's length goes to the shop by a tap
-    await page.goto(`${server.url}#/lookback`);
-    await page.getByRole('button', { name: 'A note for next time' }).click();
-    await page.getByRole('dialog').getByRole('textbox').fill('Buy the back first');
-    await page.getByRole('button', { name: 'Done', exact: true }).click();
-    await expect(page.getByText('Buy the back first')).toBeVisible();
-    await keptHere(page);
-    await page.goto(`${server.url}#/cuts`);
-    await expect(page.locator('.bar .sub')).toHaveText(/^(\d+) of (\d+) cut/);
-    await page.goto(`${server.url}#/jobs`);
-    await page.getByRole('button', { name: 'New job' }).click();
-    await page.getByRole('textbox').fill('The next cabinet');
-    await page.getByRole('button', { name: 'Done', exact: true }).click();
-    await expect(page.getByRole('heading', { name: 'The next cabinet' })).toBeVisible();
-    const noted = page.getByRole('region', { name: /^Noted for next time/ });
-    const note = noted.getByRole('listitem').filter({ hasText: 'Buy the back first' });
-    await pastBounce(page);
-    await note.getByRole('button', { name: 'Keep in mind here' }).click();
-    await expect(page.getByRole('region', { name: 'What failed last time' })).toContainText(
-      'Buy the back first',
-    );
-    await expect(note).toHaveCount(0);
-  } finally {
-    await profile.kill();
-    profile.remove();
-    await server.stop().catch(() => undefined);
-  }
-});
+      // what was learned stands on the page of the next job, and a slide's length goes to the shop by a tap
+      await page.goto(`${server.url}#/lookback`);
+      await page.getByRole('button', { name: 'A note for next time' }).click();
+      await page.getByRole('dialog').getByRole('textbox').fill('Buy the back first');
+      await page.getByRole('button', { name: 'Done', exact: true }).click();
+      await expect(page.getByText('Buy the back first')).toBeVisible();
+      await keptHere(page);
+      await page.goto(`${server.url}#/cuts`);
+      await expect(page.locator('.bar .sub')).toHaveText(/^(\d+) of (\d+) cut/);
+      await page.goto(`${server.url}#/jobs`);
+      await page.getByRole('button', { name: 'New job' }).click();
+      await page.getByRole('textbox').fill('The next cabinet');
+      await page.getByRole('button', { name: 'Done', exact: true }).click();
+      await expect(page.getByRole('heading', { name: 'The next cabinet' })).toBeVisible();
+      const noted = page.getByRole('region', { name: /^Noted for next time/ });
+      const note = noted.getByRole('listitem').filter({ hasText: 'Buy the back first' });
+      await pastBounce(page);
+      await note.getByRole('button', { name: 'Keep in mind here' }).click();
+      await expect(page.getByRole('region', { name: 'What failed last time' })).toContainText(
+        'Buy the back first',
+      );
+      await expect(note).toHaveCount(0);
+    } finally {
+      await profile.kill();
+      profile.remove();
+      await server.stop().catch(() => undefined);
+    }
+  },
+);
 
 /** The sample as it stands level, taken in as a file. */
 async function levelled(page: Page): Promise<void> {

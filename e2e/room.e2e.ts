@@ -1,25 +1,24 @@
 import { expect, test } from '@playwright/test';
 import { blankOf, openSample, openSampleOffline, pastBounce, standing, typed, typeInto } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 
-test.use(withWorker);
-
-test('the room offline: a narrower place says by how much the case no longer goes in, at its page and at home', async ({
-  page,
-}) => {
-  await openSampleOffline(page);
-  await page.goto('./#/room');
-  // 41 1/8 between the lines less twice 1/2, down to the mark; 38 3/4 with the frame
-  await expect(page.locator('.greatest .sr').first()).toHaveText(/40 and 1\/8/);
-  await expect(page.locator('.inroom')).toContainText('1 3/8 to spare');
-  // 2 more free at the left: 41 1/8 − 2 1/2 − 1/2 − 38 3/4 = −5/8
-  await typeInto(page, /^Left free at the left/, '2 1/2');
-  await expect(page.locator('.inroom')).toContainText('5/8 too wide');
-  await page.goto('./#/case/case');
-  await expect(page.locator('.inroom')).toContainText('5/8 too wide');
-  await page.goto('./#/');
-  await expect(page.locator('a[href="#/room"]')).toContainText('5/8 too wide');
-});
+offlineTest(
+  'the room offline: a narrower place says by how much the case no longer goes in, at its page and at home',
+  async ({ page }) => {
+    await openSampleOffline(page);
+    await page.goto('./#/room');
+    // 41 1/8 between the lines less twice 1/2, down to the mark; 38 3/4 with the frame
+    await expect(page.locator('.greatest .sr').first()).toHaveText(/40 and 1\/8/);
+    await expect(page.locator('.inroom')).toContainText('1 3/8 to spare');
+    // 2 more free at the left: 41 1/8 − 2 1/2 − 1/2 − 38 3/4 = −5/8
+    await typeInto(page, /^Left free at the left/, '2 1/2');
+    await expect(page.locator('.inroom')).toContainText('5/8 too wide');
+    await page.goto('./#/case/case');
+    await expect(page.locator('.inroom')).toContainText('5/8 too wide');
+    await page.goto('./#/');
+    await expect(page.locator('a[href="#/room"]')).toContainText('5/8 too wide');
+  },
+);
 
 test('a place read at one line only is asked for at its own sentence', async ({ page }) => {
   await openSample(page);

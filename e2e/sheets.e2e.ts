@@ -1,11 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, sampleOnPhone, typed, typeInto } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 import { keptHere } from './kept';
 import { firstPage, newProfile } from './profile';
 import { serve } from './serve';
-
-test.use(withWorker);
 
 const pool = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 
@@ -33,68 +31,71 @@ async function cutNext(page: Page): Promise<string> {
   return figure;
 }
 
-test('the sample job laid out, a sheet ticked through cut by cut, its offcut kept; offline, killed between two cuts', async () => {
-  const server = await serve();
-  const profile = newProfile();
-  try {
-    let context = await profile.open();
-    let page = await firstPage(context);
-    await sampleOnPhone(page, server.url);
-    await server.stop(); // from here on there is no network at all
+offlineTest(
+  'the sample job laid out, a sheet ticked through cut by cut, its offcut kept; offline, killed between two cuts',
+  async () => {
+    const server = await serve();
+    const profile = newProfile();
+    try {
+      let context = await profile.open();
+      let page = await firstPage(context);
+      await sampleOnPhone(page, server.url);
+      await server.stop(); // from here on there is no network at all
 
-    await toSheets(page);
-    await laidOut(page, 'Back, birch ply');
-    await expect(pool(page, 'Back, birch ply')).toContainText('1 sheet. Fewest sheets possible.');
-    await laidOut(page, 'Sheet B, birch ply');
-    await pool(page, 'Sheet B, birch ply').locator('button.thumb').first().click();
+      await toSheets(page);
+      await laidOut(page, 'Back, birch ply');
+      await expect(pool(page, 'Back, birch ply')).toContainText('1 sheet. Fewest sheets possible.');
+      await laidOut(page, 'Sheet B, birch ply');
+      await pool(page, 'Sheet B, birch ply').locator('button.thumb').first().click();
 
-    // the first cut says from which edge, what it keeps, and that one person does not lift it
-    const panel = page.locator('.cutnow');
-    await expect(panel).toContainText(/from the (left edge|top end)/);
-    await expect(panel).toContainText('kept, kerf beyond the line');
-    await expect(panel).toContainText(/About \d+ lb/);
-    const total = await page.locator('.cutno').count();
-    expect(total).toBeGreaterThan(8);
-    await cutNext(page);
-    const second = await panel.textContent();
-    await keptHere(page);
-    await profile.kill();
+      // the first cut says from which edge, what it keeps, and that one person does not lift it
+      const panel = page.locator('.cutnow');
+      await expect(panel).toContainText(/from the (left edge|top end)/);
+      await expect(panel).toContainText('kept, kerf beyond the line');
+      await expect(panel).toContainText(/About \d+ lb/);
+      const total = await page.locator('.cutno').count();
+      expect(total).toBeGreaterThan(8);
+      await cutNext(page);
+      const second = await panel.textContent();
+      await keptHere(page);
+      await profile.kill();
 
-    // it opens where it was, the first cut made
-    context = await profile.open();
-    page = await firstPage(context);
-    await page.goto(server.url);
-    await expect(page.locator('.cutnow')).toHaveText(second ?? '');
-    await expect(page.locator('.cutno.done')).toHaveCount(1);
+      // it opens where it was, the first cut made
+      context = await profile.open();
+      page = await firstPage(context);
+      await page.goto(server.url);
+      await expect(page.locator('.cutnow')).toHaveText(second ?? '');
+      await expect(page.locator('.cutno.done')).toHaveCount(1);
 
-    // a cut whose piece is not free yet sends back to the one before it
-    const cuts = page.getByRole('region', { name: 'Cuts of this sheet' }).getByRole('button');
-    await cuts.last().click();
-    await expect(page.locator('.cutbar .main')).toHaveText(/^First cut \d+$/);
-    await page.locator('.cutbar .main').click();
-    await page.goto(`${server.url}#/sheets`);
-    await expect(pool(page, 'Sheet B, birch ply')).toContainText(`1 of ${total}`);
-    await pool(page, 'Sheet B, birch ply').locator('button.thumb').first().click();
+      // a cut whose piece is not free yet sends back to the one before it
+      const cuts = page.getByRole('region', { name: 'Cuts of this sheet' }).getByRole('button');
+      await cuts.last().click();
+      await expect(page.locator('.cutbar .main')).toHaveText(/^First cut \d+$/);
+      await page.locator('.cutbar .main').click();
+      await page.goto(`${server.url}#/sheets`);
+      await expect(pool(page, 'Sheet B, birch ply')).toContainText(`1 of ${total}`);
+      await pool(page, 'Sheet B, birch ply').locator('button.thumb').first().click();
 
-    for (let k = 1; k < total; k += 1) await cutNext(page);
-    await expect(page.getByText('All cut.')).toBeVisible();
-    await pastBounce(page);
-    await page.getByRole('button', { name: 'Keep as offcut' }).first().click();
-    await expect(page.getByText('kept', { exact: true })).toBeVisible();
+      for (let k = 1; k < total; k += 1) await cutNext(page);
+      await expect(page.getByText('All cut.')).toBeVisible();
+      await pastBounce(page);
+      await page.getByRole('button', { name: 'Keep as offcut' }).first().click();
+      await expect(page.getByText('kept', { exact: true })).toBeVisible();
 
-    // the offcut stands with its sheet, and the sheet is all cut
-    await page.getByRole('button', { name: 'To the sheets' }).click();
-    await expect(pool(page, 'Sheet B, birch ply')).toContainText('all cut');
-    await page.goto(`${server.url}#/stock/sheetb`);
-    await expect(
-      page.getByRole('region', { name: 'Offcuts' }).getByRole('button', { name: 'Gone' }),
-    ).toHaveCount(1);
-  } finally {
-    await profile.kill();
-    profile.remove();
-    await server.stop().catch(() => undefined);
-  }
-});
+      // the offcut stands with its sheet, and the sheet is all cut
+      await page.getByRole('button', { name: 'To the sheets' }).click();
+      await expect(pool(page, 'Sheet B, birch ply')).toContainText('all cut');
+      await page.goto(`${server.url}#/stock/sheetb`);
+      await expect(
+        page.getByRole('region', { name: 'Offcuts' }).getByRole('button', { name: 'Gone' }),
+      ).toHaveCount(1);
+    } finally {
+      await profile.kill();
+      profile.remove();
+      await server.stop().catch(() => undefined);
+    }
+  },
+);
 
 /**
  * How long the page's own thread worked for each of so many frames, milliseconds of processor time: what other programs

@@ -1,10 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline, readySettings } from './app';
-import { withWorker } from './browser';
+import { offlineTest } from './browser';
 import { keptSetting } from './kept';
 import { keptLog } from './kept-log';
-
-test.use(withWorker);
 
 const origin = (page: Page) => new URL(page.url()).origin;
 
@@ -16,55 +14,57 @@ async function clearDatabase(page: Page, at: string): Promise<void> {
   await devtools.send('Storage.clearDataForOrigin', { origin: at, storageTypes: 'indexeddb' });
 }
 
-test('the database wiped: everything comes back from the second copy, and it is said how much', async ({
-  page,
-}) => {
-  await openSample(page);
-  await readyOffline(page);
-  await readySettings(page);
-  await page.locator('.tick').first().click();
-  await expect(page.locator('.tick').first()).toBeChecked();
-  await page.goto('./#/shop');
-  await page.goto('./#/phone');
-  await page.getByRole('button', { name: 'Blued' }).click();
-  await keptSetting(page, 'theme', 'blued');
-  const before = await log(page);
-  const entries = JSON.parse(before).length;
-  await page.context().setOffline(true);
-  const home = page.url().replace(/#.*/, '');
-  const lost = page.getByText(`The browser had lost ${entries} entries.`);
-  for (const when of ['while it is closed', 'while it is open', 'while it is closed']) {
-    const at = origin(page);
-    if (when === 'while it is closed') await page.goto('about:blank');
-    await clearDatabase(page, at);
-    await page.goto(`${home}#/stops/shellcase`);
-    // what is open notices at its next write: where one stands is kept
-    await page.goto(`${home}#/boards`);
-    await page.goto(`${home}#/stops/shellcase`);
-    await expect(lost).toBeVisible();
+offlineTest(
+  'the database wiped: everything comes back from the second copy, and it is said how much',
+  async ({ page }) => {
+    await openSample(page);
+    await readyOffline(page);
+    await readySettings(page);
+    await page.locator('.tick').first().click();
     await expect(page.locator('.tick').first()).toBeChecked();
-    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('blued');
-    await expect.poll(() => log(page)).toBe(before);
-    await page.getByRole('button', { name: 'Good' }).click();
-    await expect(page.locator('.trouble')).toBeHidden();
-  }
-});
+    await page.goto('./#/shop');
+    await page.goto('./#/phone');
+    await page.getByRole('button', { name: 'Blued' }).click();
+    await keptSetting(page, 'theme', 'blued');
+    const before = await log(page);
+    const entries = JSON.parse(before).length;
+    await page.context().setOffline(true);
+    const home = page.url().replace(/#.*/, '');
+    const lost = page.getByText(`The browser had lost ${entries} entries.`);
+    for (const when of ['while it is closed', 'while it is open', 'while it is closed']) {
+      const at = origin(page);
+      if (when === 'while it is closed') await page.goto('about:blank');
+      await clearDatabase(page, at);
+      await page.goto(`${home}#/stops/shellcase`);
+      // what is open notices at its next write: where one stands is kept
+      await page.goto(`${home}#/boards`);
+      await page.goto(`${home}#/stops/shellcase`);
+      await expect(lost).toBeVisible();
+      await expect(page.locator('.tick').first()).toBeChecked();
+      expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('blued');
+      await expect.poll(() => log(page)).toBe(before);
+      await page.getByRole('button', { name: 'Good' }).click();
+      await expect(page.locator('.trouble')).toBeHidden();
+    }
+  },
+);
 
-test('the database gone, and the app started at its bare address: the job stands there as on any start', async ({
-  page,
-}) => {
-  await openSample(page);
-  await readyOffline(page);
-  const at = origin(page);
-  const home = page.url().replace(/#.*/, '');
-  await page.context().setOffline(true);
-  await page.goto('about:blank');
-  await clearDatabase(page, at);
-  await page.goto(home); // as on a first visit, the browser keeps no database here
-  await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
-  await page.getByRole('button', { name: 'Pick up where I was' }).click();
-  await expect(page.locator('.giant .mx').first()).toBeVisible();
-});
+offlineTest(
+  'the database gone, and the app started at its bare address: the job stands there as on any start',
+  async ({ page }) => {
+    await openSample(page);
+    await readyOffline(page);
+    const at = origin(page);
+    const home = page.url().replace(/#.*/, '');
+    await page.context().setOffline(true);
+    await page.goto('about:blank');
+    await clearDatabase(page, at);
+    await page.goto(home); // as on a first visit, the browser keeps no database here
+    await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
+    await page.getByRole('button', { name: 'Pick up where I was' }).click();
+    await expect(page.locator('.giant .mx').first()).toBeVisible();
+  },
+);
 
 test('no room on the phone: what is not saved is said until it is, and goes out with the job all the same', async ({
   page,
@@ -193,22 +193,23 @@ test('a newer version has the database: an old page shows it, and keeps nothing'
   await expect(page.getByText('A newer Knifeline is open on this phone.')).toBeVisible();
 });
 
-test('a database that does not open: what the second copy holds can be shared out whole', async ({
-  page,
-}) => {
-  await openSample(page);
-  await readyOffline(page);
-  await page.addInitScript(() => {
-    indexedDB.open = () => {
-      throw new DOMException('Internal error opening backing store', 'UnknownError');
-    };
-  });
-  await page.reload();
-  await expect(page.getByText('What was kept here is whole in the second copy.')).toBeVisible({
-    timeout: 20_000,
-  });
-  const waiting = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Share everything out' }).click();
-  const text = Buffer.concat(await (await (await waiting).createReadStream()).toArray()).toString();
-  expect(JSON.parse(text).jobs[0]).toMatchObject({ job: 'mineralshell' });
-});
+offlineTest(
+  'a database that does not open: what the second copy holds can be shared out whole',
+  async ({ page }) => {
+    await openSample(page);
+    await readyOffline(page);
+    await page.addInitScript(() => {
+      indexedDB.open = () => {
+        throw new DOMException('Internal error opening backing store', 'UnknownError');
+      };
+    });
+    await page.reload();
+    await expect(page.getByText('What was kept here is whole in the second copy.')).toBeVisible({
+      timeout: 20_000,
+    });
+    const waiting = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Share everything out' }).click();
+    const text = Buffer.concat(await (await (await waiting).createReadStream()).toArray()).toString();
+    expect(JSON.parse(text).jobs[0]).toMatchObject({ job: 'mineralshell' });
+  },
+);
