@@ -111,3 +111,7 @@ export const nearEdge = (of: Part): string => {
   const [first, second] = edgesOf(of);
   return second === 'front' ? second : first;
 };
+
+/** Whether two boxes share anything. */
+export const overlap = (a: Box, b: Box): boolean =>
+  (['x', 'y', 'z'] as const).every((way) => a[way][0] < b[way][1] && b[way][0] < a[way][1]);
