@@ -1,6 +1,7 @@
 import { err, ok, type Result } from '../../../length/result';
 import { areaBound, sheetLowerBound, waysOf } from './bound';
 import { byPatterns, isForPatterns } from './by-patterns';
+import { bySets, isForSets } from './by-sets';
 import { diceOf } from './dice';
 import { better, leftStep, measuresOf } from './measures';
 import { costOf, sheetsOf } from './plan';
@@ -67,6 +68,7 @@ function laidOf({ state, problem, bound }: Run): Laid {
 const startShare = 0.5;
 const startBeforePatterns = 0.1;
 const patternShare = 0.25;
+const setShare = 0.4;
 
 /** The best of the plans laid in one go, left lying in the state; yields each that is better than those before. */
 function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
@@ -112,6 +114,36 @@ function* lessCost(
   return best;
 }
 
+/** A closer bound, and the best of the plans out of whole sheets of any sets, left lying in the state. */
+function* fromSets(
+  run: Run,
+  good: Laid,
+): Generator<Laid | undefined, { readonly run: Run; readonly best: Laid }> {
+  const { state, problem, until } = run;
+  const [sheet] = problem.sheets;
+  const cost = sheet?.cost ?? 1;
+  if (!isForSets(state, Math.round(run.bound / cost))) return { run, best: good };
+  let now = run;
+  let best = good;
+  let kept = saved(state);
+  const known = Math.round(good.cost / cost);
+  for (const found of bySets(state, known, state.work + (until - state.work) * setShare)) {
+    if (!found) yield undefined;
+    else if ('bound' in found) {
+      now = { ...now, bound: Math.max(now.bound, found.bound * cost) };
+      best = withBound(best, now.bound);
+      yield best;
+    } else if (state.cost < best.cost) {
+      best = laidOf(now);
+      kept = saved(state);
+      yield best;
+    }
+    if (best.proved) break;
+  }
+  restore(state, kept);
+  return { run: now, best };
+}
+
 /**
  * A plan of less cost where one is soon found, made good to cut by; then the rest of the work goes into one of less
  * cost still, so that whoever stops early has a plan to be cut by.
@@ -126,9 +158,12 @@ function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefine
   const kept = saved(state);
   const good = yield* polished(soon, state.work + share);
   restore(state, kept);
+  const sets = yield* fromSets(run, good);
   // making it good may have made it cheaper: only what costs less than that is of use
-  const late = yield* lessCost(run, good, until);
-  return !late || late.cost >= good.cost ? good : yield* polished(late, state.work + share);
+  const late = yield* lessCost(sets.run, sets.best, until);
+  return !late || late.cost >= good.cost
+    ? withBound(good, sets.run.bound)
+    : yield* polished(late, state.work + share);
 }
 
 /** The dearer bound, where the quick ones do not meet the plan. */
