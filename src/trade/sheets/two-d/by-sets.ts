@@ -31,13 +31,14 @@ export function isForSets(state: State, bound: number): boolean {
 }
 
 /** A bound on the number of sheets, or a plan that lies in the state. */
-export type BySets = { readonly bound: number } | { readonly laid: true } | undefined;
+type BySets = { readonly bound: number } | { readonly laid: true } | undefined;
 
 /**
  * Column generation over all sets of pieces that a sheet takes, each told exactly, and diving. What the programme comes
  * to is a bound, as soon as no set is worth more than was found: pieces at these prices, over the worth of that set.
  *
- * @param state such as `isForSets` says yes to @param known sheets of the best plan @param until the work it may come to
+ * @param state such as `isForSets` says yes to @param known sheets of the best plan
+ * @param until the work it may come to
  * @yields each bound that is better than those before; each plan, all pieces placed; undefined for a pause
  * @example bySets(state, 5, state.work + 1e6).next()
  */

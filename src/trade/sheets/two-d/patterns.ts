@@ -11,7 +11,7 @@ import type { State } from './state';
 export const workInStep = 60_000 / 400_000;
 
 /** Sheets known: by the pieces on them. */
-export type Pool = Map<string, { readonly pieces: Stick; readonly nest: Nest }>;
+type Pool = Map<string, { readonly pieces: Stick; readonly nest: Nest }>;
 
 /** What is asked of a price: sheets that are worth more than one, the pieces at these prices. */
 type Asked = { readonly prices: Float64Array; readonly left: Int32Array; readonly round: number };
@@ -44,7 +44,7 @@ export function keepLays(pool: Pool, { lays }: State): void {
 const isWanted = (pieces: Stick, left: Int32Array): boolean => pieces.every((p) => (left[p] ?? 0) > 0);
 
 /** The programme over whole sheets for what is left, its sticks in numbers of `ids`. */
-export type Solved = { readonly master: Master; readonly ids: readonly number[] };
+type Solved = { readonly master: Master; readonly ids: readonly number[] };
 
 type Rounds = {
   readonly rounds: number;

@@ -31,7 +31,7 @@ export type SheetSets = {
 /** Parts looked at, at most: each is kept. Measured, no source. */
 const mostKept = 1_000_000;
 
-/** Steps of the meter for a part that is looked up, for one that is new, for two sizes put together. Measured, no source. */
+/** Steps of the meter for a part looked up, for one that is new, for two sizes put together. Measured, no source. */
 const lookUp = 90;
 const making = 900;
 const putting = 20;
