@@ -29,6 +29,13 @@ const holdPaint = (page: Page) =>
     });
   });
 
+const askedFor = (page: Page, file: string) =>
+  page.evaluate(
+    (file) =>
+      performance.getEntriesByType('resource').some(({ name }) => new RegExp(`/${file}-[^/]*js$`).test(name)),
+    file,
+  );
+
 /** From the next start on it is noted when the screen takes over from its picture. */
 const noteTakeOver = (page: Page) =>
   page.addInitScript(() => {
@@ -75,7 +82,10 @@ test('a start shows where the user was before the app is read in: greyed, deaf, 
   await expect(picture(page).locator('.giant .sr').first()).toContainText('17 and 1/2 inches');
   await expect(picture(page).getByText('Opening')).toBeVisible();
   expect(await picture(page).locator('.giant .sr').first().boundingBox()).toEqual(at);
-  await expect(page.locator('#app:not(#picture *) main')).toHaveCount(0);
+  // before it is painted what reckons is on its way, and no screen of the app is drawn
+  await expect.poll(() => askedFor(page, 'planning')).toBe(true);
+  expect(await askedFor(page, 'later')).toBe(false);
+  await expect(page.locator('#app:not(#picture *) .giant')).toHaveCount(0);
   await shot(page, 'picture');
   // nothing there is to be tapped, by a finger, a key or a reader of screens
   const box = await picture(page).locator('.mpiece').first().boundingBox();

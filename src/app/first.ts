@@ -14,8 +14,9 @@ async function first(): Promise<void> {
   // the browser reads in what it needs to open the app's own while the screen is painted
   const kept = Promise.resolve(globalThis.indexedDB?.databases?.()).catch(() => undefined);
   const worker = journalWorker(); // the first screen waits for what it holds: it starts while the app is on its way
-  await showPicture().catch(dropPicture); // a page whose picture fails opens all the same
+  const shown = showPicture().catch(dropPicture); // a page whose picture fails opens all the same
   await (await import('./main')).begin({
+    shown,
     dropPicture,
     isPicture,
     savePicture,

@@ -22,6 +22,8 @@ type Pictured = Pick<
   typeof Picture,
   'dropPicture' | 'isPicture' | 'savePicture' | 'forgetPicture' | 'painted'
 > & {
+  /** Ends when the picture, where there is one, is painted. */
+  readonly shown: Promise<void>;
   /** What the browser keeps of this address: none on a first visit, which needs no other file for its screen. */
   readonly kept: Promise<readonly unknown[] | undefined>;
   /** What keeps the second copy, on its way already. */
@@ -81,7 +83,8 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const reader = asked.then(homeHere);
   const planning = asked.then(planningHere);
   // behind a picture nobody waits for the first screen alone: read in while storage opens
-  const coming = (picture.isPicture() ? asked : drawn).then(() => import('./later'));
+  const painted = picture.isPicture() ? asked.then(() => picture.shown) : drawn;
+  const coming = painted.then(() => import('./later'));
   coming.catch(() => undefined); // said where it is waited for
   const gone = signal(false);
   const journal = openJournal(picture.worker);
@@ -102,6 +105,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   const screens = Promise.all([coming, planning]).then(([all]) => all); // the first screen does not wait for them
   const rest = bringInto(later, screens);
   render(<App bench={bench} />, at);
+  if (picture.isPicture()) workAhead(bench);
   void picture.painted().then(draw);
   await Promise.all([rest, reader]);
   await takeOver(at, picture);
@@ -110,6 +114,16 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   setTimeout(stands); // what came with the rest is on the screen by then
   void bench.phone.evenOut();
   await later.peek()?.allHere(bench);
+}
+
+/** What the machine's page stands on is worked out while the file of the page is still read in. */
+function workAhead({ route, plan }: Bench): void {
+  if (route.value.at !== 'saw' && route.value.at !== 'setup') return;
+  try {
+    plan.peek();
+  } catch {
+    // it is asked for once more where it is shown
+  }
 }
 
 /** All of the screen is drawn: it takes over from its picture in one frame, and then takes a tap. */
