@@ -8,7 +8,7 @@ import type { Bad } from './read-rows';
 import { type JobLine, lastFirst, listJobs, nextOf, readable, readLog, since } from './reads';
 import { setAside } from './reconciling';
 import type { StoreContext } from './store-context';
-import { pairsIn, type Stamped, takeLater, type ValueStore, valuesOf } from './values';
+import { allValues, pairsIn, type Stamped, takeLater, type ValueStore } from './values';
 import { reading } from './whole';
 
 /** Reads the database, or takes `none` while the journal alone is shown. */
@@ -38,9 +38,19 @@ export function viewOf({ connection, ahead, seen }: StoreContext): View {
   const lineOf = async (id: string) =>
     lineFrom(id, ahead.all() ? ahead.log(id) : (await loadAll(id)).entries);
 
+  // asked for in one breath, as a start does, they are read once; never what was read before something was kept
+  let asked: ReturnType<typeof allValues> | undefined;
+  const kept = () => {
+    asked ??= read(allValues, { settings: new Map(), shop: new Map() });
+    queueMicrotask(() => {
+      asked = undefined;
+    });
+    return asked;
+  };
+
   const values = async (of: ValueStore): Promise<ReadonlyMap<string, Json>> => {
     const more = ahead.values(of);
-    return pairsIn(withLater(await read((db) => valuesOf(db, of), new Map()), more));
+    return pairsIn(withLater((await kept())[of], more));
   };
 
   return {

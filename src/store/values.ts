@@ -59,10 +59,9 @@ export async function stampedIn(tx: Stores): Promise<Readonly<Record<ValueStore,
   return { settings: stampedOf('settings', settings), shop: stampedOf('shop', shop) };
 }
 
-/** The settings or figures of the database. */
-export async function valuesOf(db: Database, name: ValueStore): Promise<Values> {
-  return (await stampedIn(reading(db.transaction(valueStores))))[name];
-}
+/** The settings and figures of the database. */
+export const allValues = (db: Database): Promise<Readonly<Record<ValueStore, Values>>> =>
+  stampedIn(reading(db.transaction(valueStores)));
 
 /** The latest moment anything was written at. */
 export function latestOf(all: Readonly<Record<ValueStore, Values>>): string {

@@ -10,6 +10,7 @@ import { undoable, undoOf } from '../../src/job/undo';
 import { inches } from '../../src/length/length';
 import type { Journal } from '../../src/store/journal/journal';
 import { openStore, type Store } from '../../src/store/store';
+import { failAt } from './faults';
 import { memoryFolder } from './journal/memory-folder';
 import { memoryJournal } from './journal/memory-journal';
 import {
@@ -244,4 +245,27 @@ test('an act the journal took too late, tried again, is there once, and its undo
     await store.evenOut();
     expect(await ticks(store)).toEqual([]);
   }
+});
+
+describe('settings and figures asked for in one breath', () => {
+  const never = Number.POSITIVE_INFINITY;
+
+  test('are read once', async () => {
+    const store = await begun();
+    const calls = failAt(never, 'closed', false);
+    await store.settings();
+    const alone = calls.count();
+    await Promise.all([store.settings(), store.shop(), store.settings()]);
+    expect(alone).toBeGreaterThan(0);
+    expect(calls.count()).toBe(2 * alone);
+    calls.clear();
+  });
+
+  test('D1: what is asked after something was kept has it, also while an earlier asking is still unanswered', async () => {
+    const store = await begun();
+    const before = store.settings();
+    const keeping = store.keep('here', '#/figure');
+    const both = Promise.all([before, keeping.then(() => store.settings())]);
+    expect((await both)[1]).toMatchObject({ here: '#/figure' });
+  });
 });
