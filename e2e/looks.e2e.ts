@@ -25,6 +25,7 @@ for (const look of looks) {
     await page.setViewportSize({ width: look.width, height: look.height });
     await page.goto('./');
     await expect(page.getByRole('button', { name: 'Lay out a board' })).toBeVisible();
+    await follows(page, look.scheme);
     await check(page, `first-${look.name}`, look.axe);
     await openSample(page);
     for (const { name, hash, ready } of screens) {
@@ -37,6 +38,15 @@ for (const look of looks) {
       expect.soft(said.match(/once [^.]* in Shop figures/), `${name}: the sample has its figures`).toBeNull();
     }
   });
+}
+
+/** The phone goes over to its other scheme at dusk, and back: a page that stands open follows at once. */
+async function follows(page: Page, scheme: 'light' | 'dark'): Promise<void> {
+  const finish = { light: 'satin', dark: 'blued' } as const;
+  for (const colorScheme of [scheme === 'light' ? 'dark' : 'light', scheme] as const) {
+    await page.emulateMedia({ colorScheme });
+    await expect(page.locator('html')).toHaveAttribute('data-theme', finish[colorScheme]);
+  }
 }
 
 const oneOfMany =

@@ -6,7 +6,7 @@ import { noRoom, roomAgain, slowStorage, storageTakes } from './poor-storage';
 test.describe.configure({ mode: 'parallel' });
 
 /** How many acts. */
-const many = Number(process.env.KNIFELINE_HANDS ?? (process.env.KNIFELINE_NIGHTLY ? 10_000 : 150));
+const many = Number(process.env.KNIFELINE_HANDS ?? (process.env.KNIFELINE_NIGHTLY ? 10_000 : 100));
 const seed = Number(process.env.KNIFELINE_SEED ?? 1 + (Date.now() % 1_000_000));
 
 /** Numbers from 0 to under 1, the same for the same seed. */

@@ -1,5 +1,5 @@
 import { useSignalEffect } from '@preact/signals';
-import { useLayoutEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
 import type { Bench } from '../screens/bench';
 import { First } from '../screens/job/first';
 import type { Route } from '../screens/routes';
@@ -10,6 +10,12 @@ import './app.css';
 /** The screen of the route, the tabs where there are any, and what went wrong. */
 export function App({ bench }: { readonly bench: Bench }) {
   useSignalEffect(() => dress(bench));
+  useEffect(() => {
+    const scheme = darkPhone();
+    const again = () => dress(bench);
+    scheme.addEventListener('change', again);
+    return () => scheme.removeEventListener('change', again);
+  }, [bench]);
   const route = bench.route.value;
   const screen = `${route.at} ${'board' in route ? route.board : 'id' in route ? route.id : ''}`;
   // a screen opens at its top, or where it scrolls itself; not where the one before it was left
@@ -92,10 +98,12 @@ function tabsFor(route: Route): readonly Tab[] | undefined {
   ];
 }
 
+const darkPhone = () => matchMedia('(prefers-color-scheme: dark)');
+
 /** Theme, hand and text size go on the page itself, so that drawings follow without being drawn again. */
 function dress(bench: Bench): void {
   const { theme, hand, text } = bench.settings.value;
-  const dark = theme === 'blued' || (theme === 'phone' && matchMedia('(prefers-color-scheme: dark)').matches);
+  const dark = theme === 'blued' || (theme === 'phone' && darkPhone().matches);
   const page = document.documentElement;
   page.dataset.theme = dark ? 'blued' : 'satin';
   page.classList.toggle('hand-left', hand === 'left');
