@@ -171,7 +171,7 @@ test('cut as printed, a face frame meets the case at its edges, and its rails an
         expect(within(subtract(high, standing.highest))).toBe(true);
       }
     }),
-    { numRuns: runs(30) },
+    { numRuns: runs(60) },
   );
   expect(stood).toBeGreaterThan(4);
   expect(floored).toBeGreaterThan(0);
