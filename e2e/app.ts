@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { bounce, quickBounce } from '../src/ui/touch';
+import { afterWake, bounce, quickBounce } from '../src/ui/touch';
 
 /** Ways round the app that several journeys share. Taps, as a hand would. */
 export async function openSample(page: Page, url = './'): Promise<void> {
@@ -73,6 +73,13 @@ function clockForward(page: Page, milliseconds: number): Promise<void> {
 export const pastBounce = (page: Page): Promise<void> => clockForward(page, bounce);
 /** The same on the keys of a pad. */
 export const pastQuickBounce = (page: Page): Promise<void> => clockForward(page, quickBounce);
+
+/** Brings a page to the front once another is closed; a touch on it is no wiping thumb any more. */
+export async function inFront(page: Page): Promise<void> {
+  await page.bringToFront();
+  await page.waitForFunction(() => document.visibilityState === 'visible');
+  await clockForward(page, afterWake);
+}
 
 /** Until what stands has been painted, and what the page does right after painting is done. */
 export function painted(page: Page): Promise<void> {

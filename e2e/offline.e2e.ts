@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { sawLock } from '../src/ui/hold';
-import { letGo, openSample, pastBounce, readyOffline } from './app';
+import { inFront, letGo, openSample, readyOffline } from './app';
 import { withWorker } from './browser';
 import { host, release } from './host';
 
@@ -34,7 +34,7 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await expect(page.getByText('It starts once the setting that stands at the saw')).toBeVisible();
     await saw.close();
     await letGo(page, sawLock);
-    await pastBounce(page);
+    await inFront(page);
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page).toHaveTitle('Knifeline, newer');
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
