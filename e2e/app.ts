@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { afterWake, bounce, quickBounce } from '../src/ui/touch';
+import { bounce, quickBounce } from '../src/ui/touch';
 
 /** Ways round the app that several journeys share. Taps, as a hand would. */
 export async function openSample(page: Page, url = './'): Promise<void> {
@@ -9,12 +9,23 @@ export async function openSample(page: Page, url = './'): Promise<void> {
 }
 
 /** Until no page holds the lock any more: one that was closed lets go a little later. */
-export async function letGo(page: Page, lock: string): Promise<void> {
-  await page.waitForFunction(
-    async (name) => !(await navigator.locks.query()).held?.some((held) => held.name === name),
-    lock,
-  );
-}
+export const letGo = (page: Page, lock: string): Promise<void> =>
+  expect
+    .poll(() =>
+      page.evaluate(async (name) => {
+        const { held = [] } = await navigator.locks.query();
+        return held.some((one) => one.name === name);
+      }, lock),
+    )
+    .toBe(false);
+
+/** Until a newer version of the service worker is there: being installed, or waiting to be started. */
+export const newerIs = (page: Page, where: 'installing' | 'waiting', is: boolean): Promise<void> =>
+  expect
+    .poll(() =>
+      page.evaluate(async (at) => Boolean((await navigator.serviceWorker.getRegistration())?.[at]), where),
+    )
+    .toBe(is);
 
 /** Waits until the service worker has everything and serves the page. */
 export async function readyOffline(page: Page): Promise<void> {
@@ -73,13 +84,6 @@ function clockForward(page: Page, milliseconds: number): Promise<void> {
 export const pastBounce = (page: Page): Promise<void> => clockForward(page, bounce);
 /** The same on the keys of a pad. */
 export const pastQuickBounce = (page: Page): Promise<void> => clockForward(page, quickBounce);
-
-/** Brings a page to the front once another is closed; a touch on it is no wiping thumb any more. */
-export async function inFront(page: Page): Promise<void> {
-  await page.bringToFront();
-  await page.waitForFunction(() => document.visibilityState === 'visible');
-  await clockForward(page, afterWake);
-}
 
 /** Until what stands has been painted, and what the page does right after painting is done. */
 export function painted(page: Page): Promise<void> {

@@ -1,7 +1,7 @@
 import { appendFileSync, mkdirSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { entryLock } from '../src/ui/hold';
-import { letGo, openSample, pastBounce, readyOffline } from './app';
+import { letGo, newerIs, openSample, pastBounce, readyOffline } from './app';
 import { withWorker } from './browser';
 import { type Fault, filesOf, type Host, host, releaseAll } from './host';
 import { newProfile, type Profile } from './profile';
@@ -44,8 +44,7 @@ async function installed(): Promise<Installed> {
   return { profile, port: site.port };
 }
 
-const waiting = (page: Page): Promise<unknown> =>
-  page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
+const waiting = (page: Page): Promise<void> => newerIs(page, 'waiting', true);
 
 /** Opens the old version where the new one is offered, and ends the browser at a step. */
 async function killAt(step: Step, site: Host, profile: Profile): Promise<void> {
@@ -126,7 +125,7 @@ async function fail(
   const page = await context.newPage();
   await page.goto(site.url);
   await expect.poll(() => hit, { timeout: 30_000 }).toBe(true);
-  await page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration())?.installing);
+  await newerIs(page, 'installing', false);
   expect(
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting),
   ).toBeFalsy();

@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { sawLock } from '../src/ui/hold';
-import { inFront, letGo, openSample, readyOffline } from './app';
+import { letGo, newerIs, openSample, pastBounce, readyOffline } from './app';
 import { withWorker } from './browser';
 import { host, release } from './host';
 
@@ -19,7 +19,7 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await page.reload();
     await expect(page.locator('.giant .mx').first()).toBeVisible();
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-    await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
+    await newerIs(page, 'waiting', true);
     const saw = await context.newPage();
     await saw.goto(`${site.url}#/saw/shellcase`);
     await expect(saw.locator('.giant .mx').first()).toBeVisible();
@@ -34,7 +34,7 @@ test('a newer version waits: never swapped at the saw, started when asked elsewh
     await expect(page.getByText('It starts once the setting that stands at the saw')).toBeVisible();
     await saw.close();
     await letGo(page, sawLock);
-    await inFront(page);
+    await pastBounce(page);
     await page.getByRole('button', { name: 'Start it now' }).click();
     await expect(page).toHaveTitle('Knifeline, newer');
     await expect(page.getByRole('heading', { name: 'Mineral and shell cabinet' })).toBeVisible();
@@ -54,7 +54,7 @@ test('one missing file of a newer version leaves the old one whole', async ({ co
     await page.evaluate(async () =>
       (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined),
     );
-    await page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration())?.installing);
+    await newerIs(page, 'installing', false);
     expect(
       await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting),
     ).toBeFalsy();
