@@ -499,7 +499,7 @@ describe('starts that never came to their screen', () => {
     expect((await openAt(240, '')).froze).toBe(true);
   });
 
-  test('one that was only killed, by the journal, did not freeze, however often', async () => {
+  test('one that was only killed, or stood with its note left behind, by the journal, did not freeze, however often', async () => {
     await openAt(0, '');
     for (const seconds of [60, 120, 180]) expect((await openAt(seconds, seconds - 60)).froze).toBe(false);
   });

@@ -20,8 +20,8 @@ export type Journal = {
   /** Every row that stands, none superseded. */
   readonly rows: () => Promise<readonly Row[] | undefined>;
   /**
-   * The page is on its way to its screen since `at`. Names the start before it where that was only killed, `frozen`
-   * where it froze.
+   * The page is on its way to its screen since `at`. Names the start before it where that was only killed or stood,
+   * `frozen` where it froze.
    */
   readonly starting: (at: string) => Promise<string | undefined>;
   /** The page stands. */

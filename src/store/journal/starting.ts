@@ -16,8 +16,8 @@ export const frozen = 'frozen';
 
 /**
  * Watches a start from off the page's thread, which may stand still. A file is held from `starting` to `stood`. It
- * names the start for as long as that is short: what is named in it when the next start comes was killed, not frozen.
- * From then on it says `frozen`.
+ * names the start for as long as that is short, and again once it stood: what is named in it when the next start comes
+ * did not freeze. In between it says `frozen`.
  */
 export function watchOfStart(hold: () => Promise<Handle>) {
   let held: ReturnType<typeof begin> | undefined;
@@ -27,14 +27,14 @@ export function watchOfStart(hold: () => Promise<Handle>) {
     const before = textOf(file);
     put(file, at);
     const late = setTimeout(() => put(file, frozen), long);
-    return { file, late, before };
+    return { file, late, before, at };
   }
 
   return {
     /**
      * @param at the start: when it began, as the database notes it
-     * @returns the start before, if it was watched and ended before it was long; `frozen` if it was seen to be long, or
-     * its page still holds the file; empty where it stood, or nobody saw it
+     * @returns the last start that was watched, if it stood or ended before it was long; `frozen` if it was seen to be
+     * long, or its page still holds the file; empty where nobody saw any
      */
     starting: async (at: string): Promise<string> => {
       held = begin(at);
@@ -50,7 +50,7 @@ export function watchOfStart(hold: () => Promise<Handle>) {
       held = undefined;
       if (!begun) return;
       clearTimeout(begun.late);
-      begun.file.truncate(0);
+      put(begun.file, begun.at); // the database may be left before its note is gone
       begun.file.close();
     },
   };
