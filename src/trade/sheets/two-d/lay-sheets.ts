@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../../../length/result';
 import { areaBound, sheetLowerBound, waysOf } from './bound';
+import { byBlocks, isForBlocks } from './by-blocks';
 import { byPatterns, isForPatterns } from './by-patterns';
 import { bySets, isForSets } from './by-sets';
 import { diceOf } from './dice';
@@ -69,6 +70,7 @@ const startShare = 0.5;
 const startBeforePatterns = 0.1;
 const patternShare = 0.25;
 const setShare = 0.4;
+const blockShare = 0.3;
 
 /** The best of the plans laid in one go, left lying in the state; yields each that is better than those before. */
 function* firstPlan(run: Run): Generator<Laid | undefined, Laid | undefined> {
@@ -144,6 +146,20 @@ function* fromSets(
   return { run: now, best };
 }
 
+/** The best of the plans that leave almost nothing of their sheets, left lying in the state. */
+function* fromBlocks(run: Run, good: Laid): Generator<Laid | undefined, Laid> {
+  const { state, problem, bound, until } = run;
+  const cost = problem.sheets[0]?.cost ?? 1;
+  let best = good;
+  for (;;) {
+    const fewer = Math.round(best.cost / cost) - 1;
+    if (fewer * cost < bound || !isForBlocks(state, fewer)) return best;
+    if (!(yield* byBlocks(state, fewer, state.work + (until - state.work) * blockShare))) return best;
+    best = laidOf(run);
+    yield best;
+  }
+}
+
 /**
  * A plan of less cost where one is soon found, made good to cut by; then the rest of the work goes into one of less
  * cost still, so that whoever stops early has a plan to be cut by.
@@ -158,7 +174,8 @@ function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefine
   const kept = saved(state);
   const good = yield* polished(soon, state.work + share);
   restore(state, kept);
-  const sets = yield* fromSets(run, good);
+  const blocks = yield* fromBlocks(run, good);
+  const sets = yield* fromSets(run, blocks);
   // making it good may have made it cheaper: only what costs less than that is of use
   const late = yield* lessCost(sets.run, sets.best, until);
   return !late || late.cost >= good.cost

@@ -8,6 +8,7 @@ import { kindsOf, stockOf } from '../../../../src/trade/sheets/two-d/stock';
 import type { TwoD } from '../../../../src/trade/sheets/two-d/two-d';
 import { runs } from '../../../runs';
 import { leastSheets } from './brute';
+import { cutUp } from './cut-up';
 import { few } from './few';
 import { laid } from './instances';
 import { faultsOf } from './verify';
@@ -24,33 +25,6 @@ function found(problem: TwoD, known: number) {
     if (one && 'laid' in one) plans.push(sheetsOf(state, problem));
   }
   return { bound, plans };
-}
-
-type Size = { readonly w: number; readonly h: number };
-
-/** A rectangle cut from edge to edge again and again: each figure says which piece is cut, which way and where. */
-function cutUp(whole: Size, figures: readonly number[]): readonly Size[] {
-  return figures.reduce<readonly Size[]>(
-    (pieces, x) => {
-      const at = Math.floor(x) % pieces.length;
-      const { w, h } = pieces[at] ?? whole;
-      const part = x - Math.floor(x);
-      const [first, second] =
-        w > h
-          ? [
-              { w: Math.round(w * part), h },
-              { w: w - Math.round(w * part), h },
-            ]
-          : [
-              { w, h: Math.round(h * part) },
-              { w, h: h - Math.round(h * part) },
-            ];
-      return [...pieces.slice(0, at), first, second, ...pieces.slice(at + 1)].filter(
-        (p) => p.w > 2 && p.h > 2,
-      );
-    },
-    [whole],
-  );
 }
 
 /** Three or four sheets cut up into three to five pieces each, some of them turned, all a little smaller than cut. */
