@@ -121,9 +121,9 @@ function* fromSets(
   run: Run,
   good: Laid,
 ): Generator<Laid | undefined, { readonly run: Run; readonly best: Laid }> {
-  const { state, problem, until } = run;
-  const [sheet] = problem.sheets;
-  const cost = sheet?.cost ?? 1;
+  const { state, until } = run;
+  const [kind] = state.kinds;
+  const cost = kind?.cost ?? 1;
   if (!isForSets(state, Math.round(run.bound / cost))) return { run, best: good };
   let now = run;
   let best = good;
@@ -185,8 +185,8 @@ function* bestPlan(run: Run, first: Laid | undefined): Generator<Laid | undefine
 
 /** The dearer bound, where the quick ones do not meet the plan. */
 function* raisedBound(run: Run): Generator<undefined, Run> {
-  const [sheet] = run.problem.sheets;
-  const known = Math.round(run.bound / (sheet?.cost ?? 1));
+  const [kind] = run.state.kinds;
+  const known = Math.round(run.bound / (kind?.cost ?? 1));
   const strips = yield* stripBound(run.problem, known, (units) => {
     run.state.work += units * workPerUnit;
   });

@@ -93,6 +93,19 @@ describe('errors', () => {
 });
 
 describe('choices', () => {
+  test('a dearer kind of which there is none left changes nothing of what is proved of the one there is', () => {
+    const sizes = '17x56 69x24 30x30 62x54 52x18 39x49 47x24 27x57 63x53 66x55 24x28 59x31 16x52 62x42';
+    const pieces = sizes.split(' ').map((size) => {
+      const [w = 0, h = 0] = size.split('x').map(Number);
+      return { w, h, count: 1, turn: true };
+    });
+    const sheet = { w: 100, h: 60, cost: 1 };
+    const alone = laid({ sheets: [sheet], pieces });
+    const beside = laid({ sheets: [{ ...sheet, cost: 9, count: 0 }, sheet], pieces });
+    expect(alone.proved).toBe(true);
+    expect([beside.cost, beside.bound, beside.proved]).toEqual([alone.cost, alone.bound, alone.proved]);
+  });
+
   test('a scrap that is cheaper is used before a sheet', () => {
     const sheets = [
       { w: 96, h: 48, cost: 100 },
