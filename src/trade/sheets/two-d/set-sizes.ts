@@ -31,6 +31,9 @@ export type SheetSets = {
 /** Parts looked at, at most: each is kept. Measured, no source. */
 const mostKept = 1_000_000;
 
+/** Pieces in a set, at most: its parts are twice as many with each. Measured, no source. */
+const mostInSet = 12;
+
 /** Steps of the meter for a part looked up, for one that is new, for two sizes put together. Measured, no source. */
 const lookUp = 90;
 const making = 900;
@@ -118,7 +121,7 @@ export function setsOn(stock: PieceTable, sheet: Pick<Kind, 'w' | 'h'>, meter: M
   const known = new Map<number, Sizes>();
   const join = joiner(sheet, meter);
   const keyOf = (key: number, rank: number): number => key * (pieces.length + 1) + rank + 1;
-  const longest = Math.floor(53 / Math.log2(pieces.length + 1));
+  const longest = Math.min(mostInSet, Math.floor(53 / Math.log2(pieces.length + 1)));
   /** Of the parts that have the new piece, the sizes; none once one of them finds no room. */
   const grown = ({ sizes, keys }: PieceSet, rank: number): readonly Sizes[] => {
     const own: Sizes[] = [alone[rank] ?? nothing];

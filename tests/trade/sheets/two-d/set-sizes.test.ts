@@ -76,3 +76,16 @@ test('a fourth strip of 20 by 40 finds no room beside three on 60 by 40', () => 
   expect(sets.takes(two, 0)).toBe(true);
   expect(sets.takes(sets.plus(two, 0), 0)).toBe(false);
 });
+
+// Every part of a set is looked at, and its parts are twice as many with each piece: of a hundred pieces 1 x 1 that go
+// on 10 x 10, no set is so large that a phone cannot hold its parts.
+test('how many small pieces a sheet takes is left open long before their parts are more than a phone holds', () => {
+  const piece = { w: 1, h: 1, count: 100, turn: false };
+  const sheet = { w: 10, h: 10, cost: 1 };
+  const sets = setsOn(stockOf({ sheets: [sheet], pieces: [piece] }), sheet, meterOf(1e9));
+  let set = sets.none;
+  while (sets.takes(set, 0)) set = sets.plus(set, 0);
+  expect(sets.takes(set, 0)).toBeUndefined();
+  expect(set.pieces.length).toBeGreaterThan(6);
+  expect(set.sizes.length).toBeLessThanOrEqual(5000);
+});
