@@ -9,6 +9,7 @@ const wordsOf = (page: Page, prefix: string): Promise<Readonly<Record<string, un
     const last: Record<string, { readonly word: unknown; readonly at: string }> = {};
     await navigator.locks.request('knifeline-journal', async () => {
       for await (const handle of folder.values()) {
+        if (handle.name === 'starting') continue; // it names a start, and has no lines
         const lines = (await (await handle.getFile()).text()).split('\n').filter(Boolean);
         for (const [kind, key, word, at = ''] of lines.map((line) => JSON.parse(line.slice(9)))) {
           if (kind === 'settings' && key.startsWith(wanted) && at >= (last[key]?.at ?? ''))
