@@ -82,6 +82,32 @@ test('a phone slow to open says so, and opens by itself when it can', async ({ p
   await expect(page.getByText('Still trying')).toHaveCount(0);
 });
 
+/** The sheets of the picture have not come when it is taken away: then a browser never says that they came. */
+const sheetsNeverCome = (page: Page) =>
+  page.addInitScript(() => {
+    for (const event of ['load', 'error'])
+      Object.defineProperty(HTMLLinkElement.prototype, `on${event}`, {
+        set(this: HTMLLinkElement, heard: () => void) {
+          if (!(this.getRootNode() instanceof ShadowRoot)) this.addEventListener(event, heard);
+        },
+      });
+  });
+
+test('a slow phone that says so in place of a picture not painted yet opens all screens all the same', async ({
+  page,
+}) => {
+  await openSample(page);
+  await readyOffline(page);
+  await expect.poll(() => page.evaluate(() => localStorage.getItem('knifeline.picture'))).toContain('html');
+  await sheetsNeverCome(page);
+  await opensLate(page, 6000);
+  await page.reload();
+  await expect(page.getByText('The phone is slow to open what is kept on it')).toBeVisible();
+  await expect(page.locator('#picture')).toHaveCount(0);
+  await page.getByRole('link', { name: 'Figure', exact: true }).click({ timeout: 20_000 });
+  await expect(page.locator('#app main > *').first()).toBeVisible();
+});
+
 test('a file missing on a first visit is said in words, and a tap tries again', async ({ browser }) => {
   const at = await host();
   const files = filesOf(at.folder).filter((file) =>

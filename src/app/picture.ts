@@ -48,7 +48,7 @@ export async function showPicture(): Promise<void> {
   document.documentElement.dataset.theme = picture.theme;
   document.documentElement.className = picture.look;
   document.body.append(frame);
-  await Promise.all(sheets.map(loaded));
+  await Promise.race([Promise.all(sheets.map(loaded)), dropped]);
   await painted();
 }
 
@@ -96,9 +96,16 @@ const host = (): HTMLElement | null => document.getElementById(hostId);
 /** One stands, and the app behind it does not yet. */
 export const isPicture = (): boolean => host() !== null;
 
+let drop = () => {};
+/** Ends when it is dropped: a sheet that is taken away before it came says nothing more. */
+const dropped = new Promise<void>((done) => {
+  drop = done;
+});
+
 /** The app stands in its place. */
 export function dropPicture(): void {
   host()?.remove();
+  drop();
 }
 
 /** Keeps a picture for the next start; throws where the phone is full or does not let it. */
