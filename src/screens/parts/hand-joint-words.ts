@@ -7,7 +7,7 @@ import type { Crossing } from '../../trade/joints/crosses';
 import type { EdgeName } from '../../trade/joints/edges';
 import type { HoleMeets, InCut } from '../../trade/joints/holes-clear';
 import { shownOn } from '../../ui/unit-in-hand';
-import { wordFor } from '../shared/counted';
+import { counted, wordFor } from '../shared/counted';
 import { exactly as w } from '../shared/exact-words';
 import { sideWords } from '../shared/placing-words';
 import { numbersOf, rowName } from '../shared/row-words';
@@ -125,6 +125,13 @@ export function crosses(found: readonly Crossing[]): string {
   return `It cuts into ${rows.join(' and ')}: no pin holds there.${clear}`;
 }
 
+/** What goes on a part that a row runs off. */
+function goesOn({ goes }: HandJointFault & { readonly code: 'hole-off' }): string {
+  if (!goes) return 'Moved in by that much it stays on.';
+  if ('wide' in goes) return `A hole at most ${w(goes.wide)} wide goes on it.`;
+  return `So far apart, at most ${counted(goes.holes, 'hole goes', 'holes go')} on it.`;
+}
+
 /** Why it is not cut, and what would fit. */
 export function fault(found: HandJointFault, done: 'cut' | 'bored' = 'cut'): string {
   switch (found.code) {
@@ -149,7 +156,7 @@ export function fault(found: HandJointFault, done: 'cut' | 'bored' = 'cut'): str
     case 'holes-meet':
       return `It is not bored: the holes run into each other. More than ${w(found.dia)} apart they do not.`;
     case 'hole-off':
-      return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. Moved in by that much it fits.`;
+      return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. ${goesOn(found)}`;
     case 'hole-in-cut':
       return `It is not bored: hole ${found.no} runs into ${meets[found.cut]} that is there already. ${fitsWords(found.fits)}`;
     default:

@@ -1,4 +1,16 @@
-import { add, atMost, equals, half, isPositive, type Length, subtract, times } from '../../length/length';
+import {
+  add,
+  atMost,
+  equals,
+  half,
+  howMany,
+  isNegative,
+  isPositive,
+  type Length,
+  subtract,
+  times,
+} from '../../length/length';
+import { toWhole } from '../../length/round';
 import type { Part } from '../carcass/part';
 import { around, type Span } from '../carcass/taken';
 import type { Bore } from '../shelves/bore';
@@ -13,17 +25,32 @@ export type HandHoles = Pick<Bore, 'id' | 'face' | 'off' | 'dia' | 'deep' | 'pit
   readonly count: number;
 };
 
+type Over = 'first' | 'last' | 'near' | 'far';
+
+/** What goes on a part at most where moving a row does not help: so many holes so far apart, or so wide. */
+type Goes = { readonly holes: number } | { readonly wide: Length };
+
 /**
  * Why a row is not bored: its holes run into each other; a hole runs off the part, by so much, `near` and `far` over
- * the edge it stands off and the other; or one runs into a cut that is there already.
+ * the edge it stands off and the other, and what goes on it where the row does not; or one runs into a cut that is
+ * there already.
  */
 export type HolesFault =
   | { readonly code: 'holes-meet'; readonly dia: Length }
-  | { readonly code: 'hole-off'; readonly over: 'first' | 'last' | 'near' | 'far'; readonly by: Length }
+  | { readonly code: 'hole-off'; readonly over: Over; readonly by: Length; readonly goes?: Goes }
   | ({ readonly code: 'hole-in-cut' } & InCut);
 
 const middles = ({ first, pitch, count }: HandHoles): readonly Length[] =>
   Array.from({ length: count }, (_, k) => add(first, times(pitch, BigInt(k))));
+
+/** What goes on a part so long and wide in place of a row; nothing where the row does, moved. */
+function goesOn({ length, width }: Part, { pitch, dia, count }: HandHoles, over: Over): Goes | undefined {
+  const has = (over === 'first' || over === 'last' ? length : width).sum.value;
+  const beside = subtract(has, dia);
+  if (isNegative(beside)) return { wide: has };
+  if (over === 'near' || over === 'far' || atMost(times(pitch, BigInt(count - 1)), beside)) return undefined;
+  return { holes: Number(toWhole(howMany(beside, pitch), 'floor')) + 1 };
+}
 
 /** What keeps a row from being bored, itself left out of what is there. */
 export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
@@ -37,7 +64,10 @@ export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
     far: subtract(add(off, half(dia)), part.width.sum.value),
   };
   for (const over of ['first', 'last', 'near', 'far'] as const)
-    if (isPositive(overs[over])) return { code: 'hole-off', over, by: overs[over] };
+    if (isPositive(overs[over])) {
+      const goes = goesOn(part, row, over);
+      return { code: 'hole-off', over, by: overs[over], ...(goes ? { goes } : {}) };
+    }
   const holes: readonly Span[] = middles(row).map((middle) => around(middle, dia));
   const found = inCut(part, { ...row, holes, across: around(off, dia) }, cutsBeside(part, row));
   return found && { code: 'hole-in-cut', ...found };

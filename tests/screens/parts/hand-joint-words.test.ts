@@ -24,6 +24,15 @@ test('a row that runs into something is said with what fits', () => {
   );
 });
 
+test('a row off its part is said to stay on it moved in only where it does', () => {
+  const off = { code: 'hole-off', over: 'last', by: l('1/8') } as const;
+  const so = 'It is not bored: the last hole runs 1/8 off the part.';
+  expect(fault(off)).toBe(`${so} Moved in by that much it stays on.`);
+  expect(fault({ ...off, goes: { holes: 3 } })).toBe(`${so} So far apart, at most 3 holes go on it.`);
+  expect(fault({ ...off, goes: { holes: 1 } })).toBe(`${so} So far apart, at most 1 hole goes on it.`);
+  expect(fault({ ...off, goes: { wide: l('3/16') } })).toBe(`${so} A hole at most 3/16 wide goes on it.`);
+});
+
 test('a row that comes out is not bored, a cut that does is not cut', () => {
   const through = { code: 'through', by: l('1/4'), thickness: l('3/4') } as const;
   expect(fault(through, 'bored')).toBe(

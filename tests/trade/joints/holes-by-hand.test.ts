@@ -79,6 +79,25 @@ describe('what keeps it from being bored', () => {
     expect(by({ first: length.sum.value, count: 1 })).toEqual({ code: 'hole-off', over: 'last', by: '1/8' });
   });
 
+  // on 10 the middles of holes of 1/4 may lie from 1/8 to 9 7/8, so 9 3/4 apart: 2 and a bit of 4, three holes
+  test('a row longer than its part, or a hole wider, is not said to fit once it is moved: what goes on it is', () => {
+    const sized = (long: string, wide: string) => ({
+      ...side,
+      length: { ...length, sum: { ...length.sum, value: l(long) } },
+      width: { ...width, sum: { ...width.sum, value: l(wide) } },
+    });
+    const goes = (of: ReturnType<typeof sized>, own: Partial<HandHoles>) => {
+      const found = holesFault(of, row({ pitch: l('4'), ...own }));
+      return found?.code === 'hole-off' ? [found.over, found.goes] : undefined;
+    };
+    expect(goes(sized('10', '12'), { count: 4 })).toEqual(['last', { holes: 3 }]);
+    expect(goes(sized('10', '12'), { count: 3, first: l('2') })).toEqual(['last', undefined]);
+    expect(goes(sized('8 1/4', '12'), { count: 3, first: l('1/2') })).toEqual(['last', undefined]);
+    expect(goes(sized('3', '12'), { count: 2, first: l('1/16') })).toEqual(['first', { holes: 1 }]);
+    expect(goes(sized('10', '3/16'), { count: 1, off: l('3/32') })).toEqual(['near', { wide: l('3/16') }]);
+    expect(goes(sized('10', '12'), { count: 1, off: l('12') })).toEqual(['far', undefined]);
+  });
+
   test('a groove of its face, by the number of the hole', () => {
     const groove = { id: 'x', face: 'A', near: l('2'), width: l('1/2') } as const;
     const wide = { ...groove, depth: l('1/4'), said: 'a rail' };
