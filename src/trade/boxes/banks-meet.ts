@@ -33,10 +33,12 @@ export const banksMeet = (own: WorkedDrawers, others: readonly WorkedDrawers[]):
     return first ? [rest.reduce((worst, each) => (less(worst.by, each.by) ? each : worst), first)] : [];
   });
 
-/** Another bank of the same case, one of the two hung in wood. */
+/** Another bank of the same case of the job, one of the two hung in wood: where banks of no case stand is not known. */
 const isBeside = (own: WorkedDrawers, other: WorkedDrawers): boolean => {
   const [a, b] = [own.fronts.bank, other.fronts.bank];
-  return a.id !== b.id && a.of === b.of && Boolean(own.slides.hung ?? other.slides.hung);
+  return (
+    a.of !== undefined && a.id !== b.id && a.of === b.of && Boolean(own.slides.hung ?? other.slides.hung)
+  );
 };
 
 const baysOf = ({ fronts: { bank, columns } }: WorkedDrawers): readonly number[] =>

@@ -73,7 +73,10 @@ test('a strip at the side of the box above needs no room under it, nor do slides
 
 test('another bay, another case or no case is another room', () => {
   expect(told(above(), below('19 1/4', { bay: 1 }))).toEqual([]);
-  const { fronts } = below('19 1/4');
-  const elsewhere = { ...below('19 1/4'), fronts: { ...fronts, bank: { ...fronts.bank, of: 'c2' } } };
-  expect(told(above(), elsewhere)).toEqual([]);
+  const put = (made: WorkedDrawers, of: string | undefined): WorkedDrawers => {
+    const { fronts } = made;
+    return { ...made, fronts: { ...fronts, bank: { ...fronts.bank, of } } };
+  };
+  expect(told(above(), put(below('19 1/4'), 'c2'))).toEqual([]);
+  expect(told(put(above(), undefined), put(below('19 1/4'), undefined))).toEqual([]);
 });
