@@ -50,7 +50,8 @@ export function setupOf(made: Made): Setup {
       ? [`${sets ? gauges[sets] : ''}${keyed(figure.value)}`, ...(on === '' ? [] : [`w${plain(on)}`])]
       : []),
   ]);
-  return { key, build, machine, own, cutter, height, sets, figure, on: made.on };
+  const setup = { key, build, machine, own, cutter, height, sets, figure, on: made.on };
+  return setup satisfies Record<keyof Setup, unknown>;
 }
 
 /** Letters and digits alone, a blank as 0; a number stands for what is left out, so that two words stay two. */
