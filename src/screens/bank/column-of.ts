@@ -140,6 +140,7 @@ export function takenUp(
         height: column.heights[no - 1] ?? zero,
         cut: frontIsCut(bench, bank, { column: at.column, no }),
       })),
+    bank.units,
   );
   const given =
     bank.goes === 'fronts'

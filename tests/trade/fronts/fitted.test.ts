@@ -111,6 +111,18 @@ describe('trimsFor', () => {
     const cut = two.map((f) => ({ ...f, cut: true }));
     expect(trimsFor(l('-1/32'), cut).heights.size).toBe(0);
   });
+
+  // 2.4 mm is five half millimetres up: two off the upper, three off the lower. Common practice, no source.
+  test('a metric shop trims at half a millimetre: 2.4 mm off two fronts of 150 and 180 is 1 and 1 1/2', () => {
+    const fronts = [
+      { no: 4, height: l('150 mm'), cut: false },
+      { no: 5, height: l('180 mm'), cut: false },
+    ];
+    const { off, heights } = trimsFor(l('2.4 mm'), fronts, 'mm');
+    expect([...off.values()]).toEqual([l('1 mm'), l('1.5 mm')]);
+    expect([...heights.values()]).toEqual([l('149 mm'), l('178.5 mm')]);
+    expect([...trimsFor(l('-0.9 mm'), fronts, 'mm').heights.values()]).toEqual([l('180.5 mm')]);
+  });
 });
 
 describe('edgesAhead', () => {
