@@ -4,6 +4,7 @@ import type { Job } from '../job/job';
 import { inches, isPositive, type Length, subtract } from '../length/length';
 import { figureIn } from '../length/metric-figures';
 import type { Result } from '../length/result';
+import type { Units } from '../length/units';
 import type { Stuff } from '../trade/carcass/case';
 import { type FastenedEnd, fastenedEnds, meetingOf } from '../trade/carcass/fastened';
 import { type FastenerFault, fastenerFaults, takenUp } from '../trade/carcass/fastener-faults';
@@ -146,7 +147,10 @@ function placeIn(plan: JoinAt, join: Join, { lengths, others }: Among): JoinPlac
       ? (['part', 'mate', 'run', 'seat', 'head'] as const)
       : (['part', 'mate', 'run'] as const);
   const missing = met?.ends.length === 0 ? [] : wanted.filter((what) => own[what] === undefined);
-  const is = missing.length > 0 || met?.ends.length === 0 ? undefined : found(join, own, lengths);
+  const is =
+    missing.length > 0 || met?.ends.length === 0
+      ? undefined
+      : found(join, own, { lengths, units: usualIn(plan.job) });
   if (!met) return { join, usual, missing, is, count: countOf(is, join.many) };
   const faults = faultsOf(plan.job, join, { met, is, run: own.run, others });
   const count = faults.length > 0 ? undefined : countOf(is, met.ends.length);
@@ -169,7 +173,7 @@ function faultsOf(job: Job, join: Join, { met, is, run, others }: Told): readonl
   if (!fastening || !join.at) return [];
   const cut = (part: Part) => withHandJoints(part, job.joints);
   const ends = met.ends.map((end) => ({ ...end, part: cut(end.part), mate: cut(end.mate) }));
-  return fastenerFaults(ends, fastening, { what: join.at, others });
+  return fastenerFaults(ends, fastening, { what: join.at, others, units: usualIn(job) });
 }
 
 const isFirst = (job: Job, join: Join): boolean =>
@@ -229,22 +233,26 @@ const said = (join: Join): Partial<Own> =>
     ),
   );
 
-function found(join: Join, own: Own, lengths: readonly Length[]): Found {
+/** Screws on the shelf, and the unit of the job its limits are round in. */
+type Shelf = Pick<Among, 'lengths'> & { readonly units: Units };
+
+function found(join: Join, own: Own, { lengths, units }: Shelf): Found {
   const { part = none, mate = none, run = none, end, most, leave, from } = own;
   const middle = from ? { from } : {};
-  const sizes = join.thick && join.long ? [{ thick: join.thick, long: join.long }] : usualDowels;
+  const sizes = join.thick && join.long ? [{ thick: join.thick, long: join.long }] : usualDowels(units);
   if (join.by === 'dowel')
     return {
       by: 'dowel',
-      found: dowelsFor({ part, mate, run, end, most, sizes, ...middle }),
+      found: dowelsFor({ part, mate, run, end, most, sizes, units, ...middle }),
     };
   if (join.by === 'biscuit')
-    return { by: 'biscuit', found: biscuitsFor({ part, mate, run, most, leave, ...middle }) };
+    return { by: 'biscuit', found: biscuitsFor({ part, mate, run, most, leave, units, ...middle }) };
   const { seat = none, head = none } = own;
   const row = screwSchedule({ run, end, most, rows: 1 });
+  const inPlane = join.flush === true && !join.at;
   return {
     by: 'slant',
-    found: slantScrewFor({ part, mate, seat, head, inPlane: join.flush === true && !join.at, lengths }),
+    found: slantScrewFor({ part, mate, seat, head, inPlane, lengths, units }),
     row: row.ok ? row.value : undefined,
   };
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { editCase, editJoin, editStock } from '../../src/job/edits';
+import { editCase, editJob, editJoin, editStock } from '../../src/job/edits';
 import type { Change, Json } from '../../src/job/entry';
+import { fromMillimetres } from '../../src/length/length';
 import { toStored } from '../../src/length/stored';
 import { joinPlace } from '../../src/plan/join-place';
 import { joinsToBuy } from '../../src/plan/join-plan';
@@ -145,6 +146,15 @@ test('shelves back to back on a partition are refused by how much, and what woul
   const clear = placed([...two, ...shelf('s2', 2, '20 5/16')]);
   expect(clear.meets?.faults).toEqual([]);
   expect(bored(clear.plan.operations)).toHaveLength(6);
+});
+
+test('in a metric shop the holes of two faces leave 3 between them, and dowels are 8 by 40', () => {
+  // a third of 40 and 1.5 from either face and 3 between is 32 2/3, 14 2/3 over 18; 3 apart they want 5 more
+  const metric = [...editJob({ tape: '1 mm' }), ...cabinet(), ...editStock('a', { planned: l('18 mm') })];
+  const two = [...shelf('s1', 1, '500 mm'), ...shelf('s2', 2, '503 mm'), ...held('shelf')];
+  const [fault] = placed([...metric, ...two]).meets?.faults ?? [];
+  if (fault?.code !== 'holes-meet') throw new Error('holes meet');
+  expect([fault.by, fault.move]).toEqual([fromMillimetres(44n, 3n), l('5 mm')]);
 });
 
 test('with the back in a rabbet dowels stay in front of it, and a joint said longer is refused', () => {

@@ -1,7 +1,18 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { add, half, inches, type Length, over, subtract, sum, times, zero } from '../../src/length/length';
-import { grainOf } from '../../src/length/tape';
+import {
+  add,
+  fromMillimetres,
+  half,
+  inches,
+  type Length,
+  over,
+  subtract,
+  sum,
+  times,
+  zero,
+} from '../../src/length/length';
+import { grainOf, unitsOf } from '../../src/length/tape';
 import { type Plan, planOf } from '../../src/plan/plan';
 import type { Case } from '../../src/trade/carcass/case';
 import type { FastenerRow } from '../../src/trade/fasteners/row';
@@ -11,6 +22,12 @@ import { anyJob, assembled, footOf, pastTop, type Standing, shop } from './assem
 import { cutPieces } from './cut-pieces';
 
 const meetings = ['bottom', 'top', 'partition', 'shelf'] as const;
+
+/** A hole in a face leaves 1/8 under it, a slot 3/16; in a metric shop 3 and 5. */
+const left = {
+  in: { dowel: inches(1n, 8n), biscuit: inches(3n, 16n) },
+  mm: { dowel: fromMillimetres(3n), biscuit: fromMillimetres(5n) },
+};
 
 /** A row as it is bored: its figure with all that the mark leaves. */
 type Bored = { readonly part: string; readonly row: FastenerRow; readonly at: Length };
@@ -110,11 +127,8 @@ test.each(['dowel', 'biscuit'] as const)(
             const last = row.marks[row.marks.length - 1] ?? zero;
             const wide = pieces.get(`c~${part}`)?.wide ?? zero;
             expect(add(last, half(row.long ?? row.thick)).compare(wide) < 0).toBe(true);
-            // a hole in a face leaves 1/8, a slot 3/16
-            const most = subtract(
-              plan.parts.find((p) => p.id === `c~${part}`)?.thickness ?? zero,
-              inches(by === 'dowel' ? 2n : 3n, 16n),
-            );
+            const own = plan.parts.find((p) => p.id === `c~${part}`)?.thickness ?? zero;
+            const most = subtract(own, left[unitsOf(job.tape)][by]);
             if (row.in.at === 'face') expect(row.deep.compare(most) <= 0).toBe(true);
             met += 1;
           }

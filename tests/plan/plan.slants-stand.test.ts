@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
   add,
+  fromMillimetres,
   inches,
   type Length,
   negate,
@@ -11,6 +12,7 @@ import {
   times,
   zero,
 } from '../../src/length/length';
+import { unitsOf } from '../../src/length/tape';
 import { joinPlace } from '../../src/plan/join-place';
 import { planOf } from '../../src/plan/plan';
 import type { Case } from '../../src/trade/carcass/case';
@@ -63,11 +65,14 @@ test('any case, any jig: a slant screw passes the middle of the end, its head in
           expect(middleAt(seat, row.from, zero).back).toEqual(slant.seatBack);
           // its line comes to the face where the row begins: so far back its rise is all of what it leaves at
           expect(times(slant.meets, tan)).toEqual(row.from);
-          // its tip bites 3/8 of every mate and leaves 1/8 of it
+          // its tip bites 3/8 of every mate and leaves 1/8 of it, in a metric shop 10 and 3
+          const isMetric = unitsOf(job.tape) === 'mm';
+          const bites = isMetric ? fromMillimetres(10n) : inches(3n, 8n);
+          const leaves = isMetric ? fromMillimetres(3n) : inches(1n, 8n);
           for (const { mate } of meets?.ends ?? []) {
             const deep = negate(middleAt(seat, row.from, long).back);
-            expect(deep.compare(inches(3n, 8n))).toBeGreaterThanOrEqual(0);
-            expect(deep.compare(subtract(mate.thickness ?? zero, inches(1n, 8n)))).toBeLessThanOrEqual(0);
+            expect(deep.compare(bites)).toBeGreaterThanOrEqual(0);
+            expect(deep.compare(subtract(mate.thickness ?? zero, leaves))).toBeLessThanOrEqual(0);
           }
           stood += 1;
         }

@@ -46,6 +46,7 @@ export function doweledAt(plan: BoxPlan, at: DoweledAt): Result<Dowels, DowelErr
     end: figureIn(units, end),
     most: figureIn(units, mostDowelSpacing),
     sizes: plan.dowels ?? [],
+    units,
   });
 }
 

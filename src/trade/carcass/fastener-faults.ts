@@ -13,6 +13,8 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 import type { FastenerRow } from '../fasteners/row';
 import type { Butted } from './butted';
 import type { FastenedEnd } from './fastened';
@@ -47,6 +49,7 @@ type Beside = {
   readonly what: Butted;
   /** What takes up wood for other joints already. */
   readonly others: RowsByPart;
+  readonly units?: Units | undefined;
 };
 
 /**
@@ -57,12 +60,15 @@ type Beside = {
 export function fastenerFaults(
   ends: readonly FastenedEnd[],
   fastening: Fastening,
-  { what, others }: Beside,
+  { what, others, units }: Beside,
 ): readonly FastenerFault[] {
   const taken = takenUp(ends, what, fastening);
+  const least = figureIn(units, leave);
   const parts = new Map(ends.flatMap(({ part, mate }) => [part, mate].map((one) => [one.id, one] as const)));
   return [
-    ...ends.flatMap((end, k) => ends.slice(k + 1).flatMap((other) => meet(end, other, inMates(fastening)))),
+    ...ends.flatMap((end, k) =>
+      ends.slice(k + 1).flatMap((other) => meet(end, other, inMates(fastening), least)),
+    ),
     ...ends.flatMap((end) => [
       ...grooveAt(end, inMates(fastening), 'mate'),
       ...grooveAt(end, fastening, 'part'),
@@ -92,11 +98,16 @@ function inMates({ slant, drift = zero, ...fastening }: Fastening): Fastening {
 }
 
 /** Rows in the two faces of one partition, at heights that do not clear each other, too deep for its thickness. */
-function meet(a: FastenedEnd, b: FastenedEnd, { thick, inFace }: Fastening): readonly FastenerFault[] {
+function meet(
+  a: FastenedEnd,
+  b: FastenedEnd,
+  { thick, inFace }: Fastening,
+  least: Length,
+): readonly FastenerFault[] {
   const { thickness } = a.mate;
   if (a.mate.id !== b.mate.id || a.on === b.on || !thickness) return [];
   const move = subtract(thick, absolute(subtract(a.near, b.near)));
-  const by = subtract(add(times(inFace, 2n), leave), thickness);
+  const by = subtract(add(times(inFace, 2n), least), thickness);
   if (!isPositive(move) || !isPositive(by)) return [];
   return [{ code: 'holes-meet', on: a.mate.name, holds: [a.holds, b.holds], by, move }];
 }

@@ -9,7 +9,9 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
 import { type Schedule, type ScheduleError, screwSchedule } from '../install/schedule';
 
 /** As it is printed on the box. */
@@ -46,6 +48,8 @@ type BiscuitPlan = {
   readonly leave: Length;
   /** From the reference face of the part to the middle of the slots; half its thickness where left out. */
   readonly from?: Length;
+  /** Of the job: its limits are round in them. */
+  readonly units?: Units | undefined;
 };
 
 /** What a size lacks, by how much: wood under its slot, wood beside it, or length of the joint. Inches. */
@@ -74,7 +78,8 @@ export type BiscuitError =
   | { readonly code: 'no-wood'; readonly what: 'part' | 'mate' | 'leave' }
   | { readonly code: 'no-biscuit'; readonly lacks: readonly BiscuitLack[] };
 
-const two = inches(2n);
+/** The first slot from the end of the joint, and what is left beside it there. Inches. */
+const [first, besideFirst] = [inches(2n), inches(1n, 4n)];
 
 /**
  * Which biscuit, where and how deep its slots: the largest that leaves wood under its slot and beside it, and whose
@@ -92,13 +97,14 @@ export function biscuitsFor(plan: BiscuitPlan): Result<Biscuits, BiscuitError> {
   const refused = lacks.flatMap((lack) => lack ?? []);
   const found = biscuits[k];
   if (!found) return err({ code: 'no-biscuit', lacks: refused });
-  const end = longest(two, add(half(found.long), inches(1n, 4n)));
+  const { units } = plan;
+  const end = longest(figureIn(units, first), add(half(found.long), figureIn(units, besideFirst)));
   const row = screwSchedule({ run: plan.run, end, most: plan.most, rows: 1 });
   if (!row.ok) return row;
   return ok({
     no: found.no,
     slotDeep: slotOf(found),
-    slotLong: add(found.long, longer),
+    slotLong: add(found.long, figureIn(units, longer)),
     row: row.value,
     from: fromOf(plan),
     refused: lacks.slice(0, k).flatMap((lack) => lack ?? []),
@@ -110,13 +116,13 @@ const fromOf = ({ part, from = half(part) }: BiscuitPlan): Length => from;
 const slotOf = ({ wide }: Biscuit): Length => add(half(wide), deeper);
 
 function lackOf(biscuit: Biscuit, plan: BiscuitPlan): BiscuitLack | undefined {
-  const { part, mate, run, leave } = plan;
+  const { part, mate, run, leave, units } = plan;
   const from = fromOf(plan);
   const beside = subtract(shortest(from, subtract(part, from)), half(biscuitThick));
   const checks = [
     { lacks: 'under', has: subtract(mate, slotOf(biscuit)), least: leave },
     { lacks: 'beside', has: beside, least: leave },
-    { lacks: 'run', has: run, least: add(biscuit.long, longer) },
+    { lacks: 'run', has: run, least: add(biscuit.long, figureIn(units, longer)) },
   ] as const;
   const short = checks.find(({ has, least }) => less(has, least));
   return short && { no: biscuit.no, lacks: short.lacks, by: subtract(short.least, short.has) };

@@ -1,6 +1,7 @@
 import {
   add,
   atMost,
+  fromMillimetres,
   half,
   inches,
   isPositive,
@@ -11,17 +12,22 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
 import { type Schedule, type ScheduleError, screwSchedule } from '../install/schedule';
 
 /** Dowels of one thickness on the shelf. Inches. */
 export type DowelSize = { readonly thick: Length; readonly long: Length };
 
-/** Dowels on a shelf that says none: of these as thick as they are sold, 1 1/2 long. Common practice, no source. */
-export const usualDowels: readonly DowelSize[] = [4n, 5n, 6n, 8n].map((sixteenths) => ({
-  thick: inches(sixteenths, 16n),
-  long: inches(3n, 2n),
-}));
+/** A shelf that says none has dowels as thick and as long as they are sold. Common practice, no source. */
+const sold: Readonly<Record<Units, readonly DowelSize[]>> = {
+  in: [4n, 5n, 6n, 8n].map((sixteenths) => ({ thick: inches(sixteenths, 16n), long: inches(3n, 2n) })),
+  mm: [6n, 8n, 10n, 12n].map((thick) => ({ thick: fromMillimetres(thick), long: fromMillimetres(40n) })),
+};
+
+/** Dowels on a shelf that says none, by the unit of the job. */
+export const usualDowels = (units: Units = 'in'): readonly DowelSize[] => sold[units];
 
 /** An end or edge doweled to the face of another part, or edge to edge. Inches. */
 type DowelPlan = {
@@ -38,6 +44,8 @@ type DowelPlan = {
   /** From the reference face of the part to the middle of the dowels; half its thickness where left out. */
   readonly from?: Length;
   readonly sizes: readonly DowelSize[];
+  /** Of the job: its limits are round in them. */
+  readonly units?: Units | undefined;
 };
 
 export type Dowels = {
@@ -92,8 +100,9 @@ export function dowelsFor(plan: DowelPlan): Result<Dowels, DowelError> {
   const [least, most] = [over(thin, 3n), half(thin)];
   const size = thickest(plan.sizes.filter(({ thick }) => atMost(least, thick) && atMost(thick, most)));
   if (!size) return err({ code: 'no-dowel', least, most });
-  const depth = subtract(subtract(mate, leave), room);
-  if (!isPositive(depth)) return err({ code: 'mate-thin', by: subtract(add(leave, room), mate) });
+  const [under, more] = [figureIn(plan.units, leave), figureIn(plan.units, room)];
+  const depth = subtract(subtract(mate, under), more);
+  if (!isPositive(depth)) return err({ code: 'mate-thin', by: subtract(add(under, more), mate) });
   const edge = shortest(from, subtract(part, from));
   const wall = subtract(edge, half(size.thick));
   if (!isPositive(wall)) return err({ code: 'off-the-part', by: subtract(half(size.thick), edge) });
@@ -102,21 +111,19 @@ export function dowelsFor(plan: DowelPlan): Result<Dowels, DowelError> {
     size,
     row: row.value,
     from,
-    inFace: add(share, room),
-    inEdge: add(subtract(size.long, share), room),
+    inFace: add(share, more),
+    inEdge: add(subtract(size.long, share), more),
     warnings: warningsOf(plan, { wall, size, count: row.value.marks.length }),
   });
 }
 
 type Found = { readonly wall: Length; readonly size: DowelSize; readonly count: number };
 
-function warningsOf({ end }: DowelPlan, { wall, size, count }: Found): readonly DowelWarning[] {
-  const least = half(size.thick);
+function warningsOf({ end, units }: DowelPlan, { wall, size, count }: Found): readonly DowelWarning[] {
+  const [least, leastEnd] = [half(size.thick), figureIn(units, leastDowelEnd)];
   return [
     ...(count === 1 ? [{ code: 'turns' } as const] : []),
-    ...(count > 1 && less(end, leastDowelEnd)
-      ? [{ code: 'near-end', end, least: leastDowelEnd } as const]
-      : []),
+    ...(count > 1 && less(end, leastEnd) ? [{ code: 'near-end', end, least: leastEnd } as const] : []),
     ...(less(wall, least) ? [{ code: 'thin-wall', wall, least } as const] : []),
   ];
 }

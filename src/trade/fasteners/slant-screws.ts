@@ -13,7 +13,9 @@ import {
   subtract,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
 
 /**
  * Sine, cosine and tangent of the angle a slant screw is driven at, to four places, exact from there on. Source: any
@@ -36,9 +38,8 @@ type SlantPlan = {
   /** How wide the head is. */
   readonly head: Length;
   readonly lengths: readonly Length[];
-  /** Least bite and what stays in front of the tip; 3/8 and 1/8 where left out. */
-  readonly leastBite?: Length;
-  readonly margin?: Length;
+  /** Of the job: least bite and what stays in front of the tip are round in them. */
+  readonly units?: Units | undefined;
 };
 
 export type SlantScrew = Pick<SlantPlan, 'seat' | 'head'> & {
@@ -113,7 +114,8 @@ export function slantScrewFor(plan: SlantPlan): Result<SlantScrew, SlantError> {
 const biteOf = ({ seat }: SlantPlan, long: Length): Length => times(subtract(long, seat), at15.cos);
 
 function missOf(plan: SlantPlan, long: Length): SlantMiss | undefined {
-  const { part, mate, inPlane, leaves = half(part), leastBite = usualBite, margin = usualMargin } = plan;
+  const { part, mate, inPlane, leaves = half(part), units } = plan;
+  const [leastBite, margin] = [figureIn(units, usualBite), figureIn(units, usualMargin)];
   const bite = biteOf(plan, long);
   if (less(bite, leastBite)) return { long, misses: 'bite', by: subtract(leastBite, bite) };
   const most = subtract(mate, margin);

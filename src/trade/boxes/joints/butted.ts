@@ -1,4 +1,5 @@
 import { inches, zero } from '../../../length/length';
+import { figureIn } from '../../../length/metric-figures';
 import { type DowelSize, type Dowels, usualDowels } from '../../fasteners/dowels';
 import type { Bank } from '../../fronts/bank';
 import { minus, plus, sumOf } from '../../sums/sum';
@@ -9,11 +10,16 @@ import type { DrawerJoint } from './joint';
 const corners: readonly DoweledAt[] = ['front', 'back'];
 
 /** Sides of drawers are thin: 3/16 as well. Common practice, no source. */
-const usual: readonly DowelSize[] = [{ thick: inches(3n, 16n), long: inches(3n, 2n) }, ...usualDowels];
+const thin = { thick: inches(3n, 16n), long: inches(3n, 2n) };
+
+const usual = (units: Bank['units']): readonly DowelSize[] => [
+  { thick: figureIn(units, thin.thick), long: figureIn(units, thin.long) },
+  ...usualDowels(units),
+];
 
 /** Those said to be at hand, else as they are sold. */
-const sizesOf = ({ dowel, dowelLong }: Bank): readonly DowelSize[] =>
-  usual.map(({ thick, long }) => ({ thick: dowel ?? thick, long: dowelLong ?? long }));
+const sizesOf = ({ dowel, dowelLong, units }: Bank): readonly DowelSize[] =>
+  usual(units).map(({ thick, long }) => ({ thick: dowel ?? thick, long: dowelLong ?? long }));
 
 function faultOf(plan: BoxPlan): BoxError | undefined {
   for (const at of corners) {
