@@ -8,7 +8,7 @@ import type { HungRole } from '../trade/carcass/part-name';
 import type { Sizes } from '../trade/carcass/sizes';
 import type { Bank } from '../trade/fronts/bank';
 import { type Schedule, screwSchedule } from '../trade/install/schedule';
-import { type Screw, screwFor, usualBites, usualTipMargin } from '../trade/install/screw';
+import { biteIn, type Screw, screwFor } from '../trade/install/screw';
 import type { BankPlan } from './bank-plan';
 import { packingOf } from './packing';
 import type { Plan } from './plan';
@@ -46,8 +46,7 @@ export function runnerScrew(
   const into = wallOf(found.value.sizes, bank);
   const packed = packingOf(worked, bank).flatMap(({ left, right }) => [left, right]);
   const through = add(hung.thick, longest(zero, ...packed));
-  const bite = { leastBite: usualBites.face, margin: usualTipMargin };
-  return screwFor({ through, into, sunk: zero, ...bite, lengths });
+  return screwFor({ through, into, sunk: zero, ...biteIn(bank.units, 'face'), lengths });
 }
 
 /** A block over a box has so many screws; one on its back turns on one. Common practice, no source. */
@@ -63,8 +62,7 @@ function blockScrews(found: BankPlan, { stop }: HungDrawer, wall: Length, length
   const made = found.drawers?.ok ? found.drawers.value : undefined;
   const [thick, back] = [made?.slides.hung?.thick, made?.drawers[0]?.plan.back];
   if (!thick || !back) return [];
-  const bite = { leastBite: usualBites.face, margin: usualTipMargin };
-  const at = { sunk: zero, ...bite, lengths };
+  const at = { sunk: zero, ...biteIn(found.bank.units, 'face'), lengths };
   const onWall = stop.on === 'wall';
   return [
     {

@@ -108,7 +108,8 @@ const intoOf = ({ job }: Pick<Plan, 'job'>, { kind, of }: Screws): Length | unde
   kind === 'tocleat' && of ? putUpOf(job, of).cleatThick : undefined;
 
 /** A washer under the head, so thick. Common practice, no source. */
-export const usualWasher = inches(1n, 16n);
+const washer = inches(1n, 16n);
+export const usualWasher = (units: Units | undefined): Length => figureIn(units, washer);
 
 /** The screws that hold a case to its wall, as its anchor card says them. */
 export function anchorScrews(plan: Pick<Plan, 'job' | 'worked'>, place: string): Screws {
@@ -122,7 +123,7 @@ export function anchorScrews(plan: Pick<Plan, 'job' | 'worked'>, place: string):
     ...(cover ? { cover } : {}),
     ...(into && wall === 'sheathing' ? { into } : {}),
     ...(gauge ? { gauge } : {}),
-    ...(washers ? { washer: usualWasher } : {}),
+    ...(washers ? { washer: usualWasher(usualIn(plan.job)) } : {}),
     ...(many ? { many } : {}),
   };
 }
@@ -155,6 +156,7 @@ export function screwPlace(
           lengths,
           pick: isWall ? 'shortest' : 'longest',
           slant: Number(screws.slant ?? 0) as Slant,
+          units,
           ...(screws.washer ? { washer: screws.washer } : {}),
         })
       : undefined;

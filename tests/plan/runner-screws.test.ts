@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { editJob, editStock } from '../../src/job/edits';
+import type { Change } from '../../src/job/entry';
 import { editHanging } from '../../src/job/hanging';
 import { runnerRow, runnerScrew, runnerScrewsToBuy } from '../../src/plan/runner-screws';
 import type { Hanging } from '../../src/trade/fronts/hanging';
@@ -8,8 +10,8 @@ import { twoColumns } from './two-columns';
 
 const shelf = ['1', '1 1/4', '1 1/2', '1 3/4'].map(l);
 
-function hung(said: Hanging) {
-  const { plan } = worked([...twoColumns, ...editHanging('b', said)]);
+function hung(said: Hanging, ...more: readonly Change[]) {
+  const { plan } = worked([...twoColumns, ...editHanging('b', said), ...more]);
   const bank = plan.banks.get('b');
   if (!bank) throw new Error('no bank');
   return { plan, bank };
@@ -31,6 +33,14 @@ test('the longest on the shelf that stays in the thinnest wall', () => {
   ]);
   const on = hung({});
   expect(runnerScrew(on.plan, on.bank, shelf)).toBe(undefined);
+});
+
+// through 19 it wants 10 of a wall 19 thick, and 3 before its tip: 29 to 35. Common practice, no source.
+test('a metric shop has round limits: a screw of 35 goes', () => {
+  const metric = [...editJob({ tape: '1 mm' }), ...editStock('s', { planned: l('19 mm') })];
+  const { plan, bank } = hung({ hung: 'runners' }, ...metric);
+  const screw = runnerScrew(plan, bank, ['28 mm', '35 mm', '36 mm'].map(l));
+  expect([screw?.least, screw?.most, screw?.pick]).toEqual(['29 mm', '35 mm', '35 mm'].map(l));
 });
 
 /**

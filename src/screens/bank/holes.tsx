@@ -84,7 +84,7 @@ export function Screws({ bench, found }: ScrewsProps) {
 
 /** What holds the bottoms that are slid in under their backs: a row each, alike in all of a column. */
 export function Bottoms({ bench, worked, tape }: Props & Pick<ScrewsProps, 'bench'>) {
-  const screw = bottomScrew(worked.drawers, listsOf(bench.settings.value).screws);
+  const screw = bottomScrew(worked.drawers, listsOf(bench.settings.value).screws, worked.fronts.bank.units);
   if (!screw) return null;
   const { pick, bite, least, most } = screw;
   const at = (x: Length) => writeMark(markAt(x, tape), tape);

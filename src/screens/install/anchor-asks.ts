@@ -1,4 +1,5 @@
 import { editPutUp } from '../../job/edits';
+import { usualIn } from '../../job/in-units';
 import { mostFew } from '../../job/kinds';
 import { type Length, zero } from '../../length/length';
 import { putUpOf } from '../../plan/cleat-on';
@@ -60,7 +61,10 @@ function choicesOf(plan: Plan, place: string) {
     as: 'choice',
     title: words.washers,
     now: own.washers === undefined ? 'unsaid' : own.washers ? 'yes' : 'no',
-    choices: Object.entries(words.washerWords).map(([value, said]) => ({ value, ...said })),
+    choices: Object.entries(words.washerWords(usualIn(plan.job))).map(([value, said]) => ({
+      value,
+      ...said,
+    })),
     save: (value) => editPutUp(place, { washers: value === 'unsaid' ? undefined : value === 'yes' }),
   };
   const gauge: Ask = {

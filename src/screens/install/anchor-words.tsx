@@ -2,6 +2,7 @@ import type { ComponentChildren as Blank } from 'preact';
 import type { ZoneRead } from '../../job/room';
 import type { Length } from '../../length/length';
 import { assertNever } from '../../length/result';
+import type { Units } from '../../length/units';
 import type { anchorOf } from '../../plan/put-up-plan';
 import { usualWasher } from '../../plan/screw-plan';
 import { upFrom } from '../shared/cleat-words';
@@ -23,11 +24,12 @@ export const ofFixings = 'fixings';
 export const thick = 'What they go through at the back, how thick';
 export const wide = 'How wide that is';
 export const washers = 'Washers';
-export const washerWords = {
-  yes: { label: 'a washer under each head', hint: `${w(usualWasher)} is counted for it` },
-  no: { label: 'no washers' },
-  unsaid: { label: 'washers not said' },
-} as const;
+export const washerWords = (units?: Units) =>
+  ({
+    yes: { label: 'a washer under each head', hint: `${w(usualWasher(units))} is counted for it` },
+    no: { label: 'no washers' },
+    unsaid: { label: 'washers not said' },
+  }) as const;
 export const cover = 'Wall board, back or other stuff between';
 export const into = 'How thick the sheathing is';
 export const gauge = 'Number of the screws';

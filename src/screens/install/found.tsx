@@ -3,7 +3,6 @@ import { markAt, type Tape } from '../../length/tape';
 import type { Units } from '../../length/units';
 import { writeMark } from '../../length/write';
 import type { ScrewPlace } from '../../plan/screw-plan';
-import { usualTipMargin } from '../../trade/install/screw';
 import { leastWall, type ScrewWall } from '../../trade/install/wall';
 import { Icon } from '../../ui/icon';
 import { rowFails } from '../shared/row-fails';
@@ -39,9 +38,9 @@ export function Found({ place, tape, missing: ask }: FoundProps) {
           {ask[blank]}
         </p>
       ))}
-      {screw?.pick && <p>{words.takes(screw, figureIn(units, usualTipMargin), isWall)}</p>}
+      {screw?.pick && <p>{words.takes(screw, units, isWall)}</p>}
       {screw?.fails && <Wrong says={words.fails(screw, place)} />}
-      {screw?.deep && <p class="lit">{words.deep(screw.deep)}</p>}
+      {screw?.deep && <p class="lit">{words.deep(screw.deep, units)}</p>}
       {wall && <Beside {...{ wall, units }} />}
       {row?.ok && <p>{words.row(row.value, at, screws.rows ?? 1)}</p>}
       {row && !row.ok && <Wrong says={rowFails(row.error)} />}

@@ -1,10 +1,12 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { ScrewKind, Screws } from '../../job/install';
-import { inches, type Length } from '../../length/length';
+import type { Length } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { assertNever } from '../../length/result';
+import type { Units } from '../../length/units';
 import type { ScrewPlace } from '../../plan/screw-plan';
 import type { Schedule } from '../../trade/install/schedule';
-import type { Screw } from '../../trade/install/screw';
+import { pipesIn, type Screw, usualTipMargin } from '../../trade/install/screw';
 import type { ScrewWall } from '../../trade/install/wall';
 import { counted, wordFor } from '../shared/counted';
 import { closely, exactly as w } from '../shared/exact-words';
@@ -109,19 +111,16 @@ export const missing = {
   into: 'Say how thick what they go into is.',
 } as const;
 
-/** As `screwFor` warns from. */
-const pipes = inches(3n, 2n);
-
 const longest = ({ clear, most }: Screw): Length => clear ?? most;
 
 /** Which screw bites enough, with its tip and its bite. */
-export const takes = (screw: Screw, margin: Length, isWall: boolean): string =>
+export const takes = (screw: Screw, units: Units, isWall: boolean): string =>
   screw.pick && screw.bite
-    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipes)} in at most` : `${w(margin)} left in front of the tip`}.`
+    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipesIn(units))} in at most` : `${w(figureIn(units, usualTipMargin))} left in front of the tip`}.`
     : '';
 
-export const deep = (by: Length): string =>
-  `It goes ${w(by)} deeper than ${w(pipes)} into the wall, where pipes and wires run: look for them first.`;
+export const deep = (by: Length, units: Units): string =>
+  `It goes ${w(by)} deeper than ${w(pipesIn(units))} into the wall, where pipes and wires run: look for them first.`;
 
 /** Why none on the shelf does, by how much, and what would. */
 export function fails(screw: Screw, at: Pick<ScrewPlace, 'usual'>): string {

@@ -2,7 +2,7 @@ import { zero } from '../../length/length';
 import { type BankPlan, thickIn } from '../../plan/bank-plan';
 import type { Plan } from '../../plan/plan';
 import { isOwnFront } from '../../trade/fronts/corner';
-import { usualBites, usualTipMargin } from '../../trade/install/screw';
+import { biteIn } from '../../trade/install/screw';
 
 /** What a screw from inside a box into its front goes through, and into; the head flush. */
 export function frontScrew({ bank }: BankPlan, plan: Plan | undefined) {
@@ -10,5 +10,5 @@ export function frontScrew({ bank }: BankPlan, plan: Plan | undefined) {
   const thick = thickIn(bank, plan?.stuff ?? []);
   const [through, into] = [thick('boxFront'), thick('front')];
   if (!through || !into) return undefined;
-  return { through, into, sunk: zero, leastBite: usualBites.face, margin: usualTipMargin };
+  return { through, into, sunk: zero, ...biteIn(bank.units, 'face') };
 }

@@ -15,6 +15,8 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 
 /**
  * How far a screw reaches square to the face for each inch of it, driven so many degrees off square: the cosine to two
@@ -45,6 +47,8 @@ export type ScrewPlan = {
   readonly washer?: Length;
   /** Driven off square: tip and bite are reckoned square to the face all the same. */
   readonly slant?: Slant;
+  /** Of the job: how deep pipes and wires run is round in them. */
+  readonly units?: Units | undefined;
 };
 
 export type Screw = {
@@ -77,8 +81,15 @@ export type Screw = {
 export const usualBites = { face: inches(3n, 8n), edge: inches(1n), solid: inches(1n), stud: inches(5n, 4n) };
 export const usualTipMargin = inches(1n, 8n);
 
+/** The same in the unit of a job. */
+export const biteIn = (units: Units | undefined, into: keyof typeof usualBites) => ({
+  leastBite: figureIn(units, usualBites[into]),
+  margin: figureIn(units, usualTipMargin),
+});
+
 /** Deeper than this behind the face of a wall's framing it is warned. Common practice, no source. */
 const pipes = inches(3n, 2n);
+export const pipesIn = (units: Units | undefined): Length => figureIn(units, pipes);
 
 /**
  * The screw that bites enough and does not come through: tip = length × reach + sunk - washer, bite = tip - through,
@@ -92,10 +103,11 @@ const pipes = inches(3n, 2n);
 export function screwFor(plan: ScrewPlan): Screw {
   const { through, into, leastBite, margin, lengths, washer = zero } = plan;
   const reach = reaches[plan.slant ?? 0];
+  const deepest = pipesIn(plan.units);
   const head = subtract(plan.sunk, washer);
   const least = over(subtract(add(through, leastBite), head), reach);
   const most = over(subtract(subtract(add(through, into), margin), head), reach);
-  const clear = over(subtract(add(through, pipes), head), reach);
+  const clear = over(subtract(add(through, deepest), head), reach);
   const isCleared = plan.pick === 'shortest' && atMost(least, clear) && less(clear, most);
   const range = { least, most, ...(isCleared ? { clear } : {}) };
   const isWood = [through, into, leastBite, margin].every(isPositive) && !isNegative(washer);
@@ -106,8 +118,8 @@ export function screwFor(plan: ScrewPlan): Screw {
   const pick = plan.pick === 'shortest' ? fit[0] : fit[fit.length - 1];
   if (!pick) return { ...range, ...whyNot(lengths, least, most) };
   const bite = subtract(add(times(pick, reach), head), through);
-  const isDeep = plan.pick === 'shortest' && less(pipes, bite);
-  return { ...range, pick, bite, ...(isDeep ? { deep: subtract(bite, pipes) } : {}) };
+  const isDeep = plan.pick === 'shortest' && less(deepest, bite);
+  return { ...range, pick, bite, ...(isDeep ? { deep: subtract(bite, deepest) } : {}) };
 }
 
 /** Which limit the shelf fails, and by how much the nearest on it does. */

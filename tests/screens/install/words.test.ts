@@ -20,10 +20,14 @@ const limits = { least: l('1'), most: l('1 1/4') };
 describe('screws', () => {
   test('say which to take, and why none will do, by how much and what would', () => {
     const pick = { ...limits, pick: l('1 1/4'), bite: l('1/2') };
-    expect(screws.takes(pick, l('1/8'), false)).toContain(
+    expect(screws.takes(pick, 'in', false)).toContain(
       'Take 1 1/4, the longest that bites enough: it bites 1/2',
     );
-    expect(screws.takes(pick, l('1/8'), true)).toContain('the shortest that bites enough');
+    expect(screws.takes(pick, 'in', true)).toContain('the shortest that bites enough');
+    const wall = { ...pick, clear: l('50 mm') };
+    expect(screws.takes(wall, 'mm', true)).toContain('the tip 40 mm in at most');
+    expect(screws.takes(pick, 'mm', false)).toContain('3 mm left in front of the tip');
+    expect(screws.deep(l('5 mm'), 'mm')).toContain('5 mm deeper than 40 mm into the wall');
     const says = (code: 'too-short' | 'too-long' | 'none-between' | 'no-room') =>
       screws.fails({ ...limits, fails: code, by: l('1/16') }, { usual });
     expect(says('too-short')).toBe(

@@ -11,7 +11,13 @@ import {
   times,
   zero,
 } from '../../../src/length/length';
-import { type ScrewPlan, screwFor, usualBites, usualTipMargin } from '../../../src/trade/install/screw';
+import {
+  biteIn,
+  type ScrewPlan,
+  screwFor,
+  usualBites,
+  usualTipMargin,
+} from '../../../src/trade/install/screw';
 import { runs } from '../../runs';
 import { l, w } from '../grooves/sample';
 
@@ -24,6 +30,16 @@ const plan = (more: Partial<ScrewPlan>): ScrewPlan => ({
   margin: l('1/8'),
   lengths: shelf,
   ...more,
+});
+
+test('a metric shop bites 10, 25 and 32 and leaves 3; into a wall it is warned past 40', () => {
+  expect((['face', 'edge', 'stud'] as const).map((into) => biteIn('mm', into).leastBite)).toEqual(
+    ['10 mm', '25 mm', '32 mm'].map(l),
+  );
+  // through 18 and 32: 50 at the least; 60 bites 42, 2 deeper than 40
+  const wall = { through: l('18 mm'), into: l('89 mm'), sunk: zero, lengths: [l('60 mm')] };
+  const found = screwFor({ ...wall, ...biteIn('mm', 'stud'), pick: 'shortest', units: 'mm' });
+  expect([found.least, found.clear, found.deep]).toEqual(['50 mm', '58 mm', '2 mm'].map(l));
 });
 
 describe('screwFor', () => {
