@@ -1,3 +1,4 @@
+import { unitsOf } from '../length/tape';
 import { lacksOf, type Need, type Reach, type Way } from '../trade/machines/limits';
 import { ownOf, type Taker, toolOf } from '../trade/machines/own-machine';
 import type { Tool } from '../trade/machines/shop';
@@ -34,7 +35,7 @@ export function throughOn(
   // a test cut in scrap, of no part, may come before the first
   const op = operations.find((one) => plan.parts.some((p) => p.id === one.part));
   const part = op && plan.parts.find((p) => p.id === op.part);
-  const need = part && needOf(op, part);
+  const need = part && needOf(op, part, unitsOf(plan.job.tape));
   if (!need || need.cut === 'groove') return undefined;
   if (isJoint(need)) return jointOn(need, plan.job.parts[part.id], reach);
   if (op.what !== 'rip' && op.what !== 'length') return undefined;

@@ -1,4 +1,5 @@
 import { compare } from '../length/length';
+import { type Tape, unitsOf } from '../length/tape';
 import type { Part } from '../trade/carcass/part';
 import { type TooSmall, tooSmallFor } from '../trade/machines/least-sizes';
 import { isClear, type Need, type Reach, type Way } from '../trade/machines/limits';
@@ -22,16 +23,19 @@ type WithinReach = {
   readonly hangs?: ReturnType<typeof overhangOf>['hangs'];
 };
 
+/** The parts of a plan, and the marks of its job. */
+type Cut = { readonly parts: readonly Part[]; readonly job: { readonly tape: Tape } };
+
 /**
  * What the shop's figures say to an operation: nothing for steps at the bench and cuts no figure limits.
  *
- * @param parts of the plan; @param reach the shop's figures and what its arbor carries
- * @example withinReach(rip, parts, reach)?.own.lacks // the fence is 4 short
+ * @param plan that it is of; @param reach the shop's figures and what its arbor carries
+ * @example withinReach(rip, plan, reach)?.own.lacks // the fence is 4 short
  */
-export function withinReach(op: Operation, parts: readonly Part[], reach: Reach): WithinReach | undefined {
+export function withinReach(op: Operation, { parts, job }: Cut, reach: Reach): WithinReach | undefined {
   const part = parts.find((p) => p.id === op.part);
   const planned = ownOf(reach, op.setup.own?.id) ?? toolAt(op.setup.machine);
-  const need = part && needOf(op, part);
+  const need = part && needOf(op, part, unitsOf(job.tape));
   if (!need || !planned) return undefined;
   const [found, ...others] = waysFor(need, planned, reach);
   if (!found) return undefined;

@@ -150,7 +150,7 @@ test('a plate joiner is held against its figures, the shop’s or one of its own
     const { plan } = worked([...slotted, ...more], shop);
     const op = plan.byId.get(`cut/${id}/slots~bottom/1`);
     if (!op) throw new Error('a slot');
-    const { own } = withinReach(op, plan.parts, shop) ?? {};
+    const { own } = withinReach(op, plan, shop) ?? {};
     const lacks = own?.lacks.map((lack) => (lack.code === 'short' ? `${lack.field} ${w(lack.by)}` : ''));
     return { lacks, asks: own?.asks.map(({ field, wants }) => `${field} ${w(wants)}`), own: op.setup.own };
   };

@@ -48,7 +48,7 @@ describe('two saws of one kind', () => {
       [undefined, '20'],
     ]);
     const wide = plan.operations.find(({ id }) => id === 'cut/c/rip/1');
-    const found = wide && withinReach(wide, plan.parts, { ...shop, order: ['fence', 'own1'] });
+    const found = wide && withinReach(wide, plan, { ...shop, order: ['fence', 'own1'] });
     expect([found?.own.own?.id, found?.own.lacks]).toEqual(['own1', []]);
     expect(found?.passed).toMatchObject([{ tool: 'fence', lacks: [{ field: 'capacity', by: l('4') }] }]);
   });
@@ -270,7 +270,7 @@ describe('grooves on a machine of the shop’s own', () => {
     // what lies along it wants no less than the far teeth: 12 3/4 of 12, so it turns by 3/4
     const [op] = on.ops;
     const { plan } = worked(grooved({ machine: 'fence', by: 'own1', grows: 'toward' }), shop);
-    expect(op && withinReach(op, plan.parts, shop)?.own).toMatchObject({
+    expect(op && withinReach(op, plan, shop)?.own).toMatchObject({
       own: { id: 'own1' },
       lacks: [{ code: 'unsteady', by: l('3/4') }],
     });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Tape } from '../../src/length/tape';
 import { withinReach, worst } from '../../src/plan/within-reach';
 import { partsOf } from '../../src/trade/carcass/parts';
 import { operationsOf } from '../../src/trade/setups/operations';
@@ -12,9 +13,9 @@ const ops = operationsOf(
   { parts, cases: [plainCase], hand: [], recuts: () => ({}) },
   { shop: {}, tape: '1/32' },
 );
-const at = (id: string, reach: Parameters<typeof withinReach>[2]) => {
+const at = (id: string, reach: Parameters<typeof withinReach>[2], tape: Tape = '1/32') => {
   const op = ops.find((o) => o.id === id);
-  return op && withinReach(op, parts, reach);
+  return op && withinReach(op, { parts, job: { tape } }, reach);
 };
 
 const sled = { sledCross: l('22'), stopReach: l('32'), tableHeight: l('3') };
@@ -57,6 +58,13 @@ test('where none can, every machine of the shop says what it lacks, by how much'
     ['sliding', [{ code: 'short', field: 'slidingCross', by: l('5 1/2') }]],
     ['circular', [{ code: 'short', field: 'circularDepth', by: l('11/32') }]],
   ]);
+});
+
+// 23/32 is 18.25625: 18.25625 + 3 − 12.7 = 8.55625. Common practice, no source.
+test('in a metric shop a saw stands 3 mm through, as its card says', () => {
+  const low = { ...sled, circularDepth: l('12.7 mm'), circularGuide: l('100') };
+  const found = at(sideLength, low, '1 mm')?.passed.find(({ tool }) => tool === 'circular');
+  expect(found?.lacks).toEqual([{ code: 'short', field: 'circularDepth', by: l('8.55625 mm') }]);
 });
 
 test('a side that hangs over by more than half is said to: 64 1/4 − 24 = 40 1/4', () =>

@@ -37,7 +37,7 @@ export function notMeasured(field: ShopField): string {
     case 'overlap':
       return usually(usualOverlap[unitInHand()]);
     case 'routerPass':
-      return usually(usualPass);
+      return usually(usualPass[unitInHand()]);
     case 'slidingStack':
       return 'takes none';
     default:

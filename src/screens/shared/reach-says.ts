@@ -11,7 +11,7 @@ import { hangsText, insteadText, lacksText, plateText, remedyText, tooSmallText 
 /** What the shop's figures say to the cuts of a setting: what its machine cannot take, and what can. */
 export function reachFound(operations: readonly Operation[], plan: Plan, reach: Reach) {
   const each = operations.flatMap((op) => {
-    const found = withinReach(op, plan.parts, reach);
+    const found = withinReach(op, plan, reach);
     return found ? [{ op, ...found }] : [];
   });
   const short = each.filter(({ own }) => own.lacks.length > 0);

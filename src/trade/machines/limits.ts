@@ -1,5 +1,7 @@
-import { add, inches, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
+import { add, isPositive, type Length, less, shortest, subtract, zero } from '../../length/length';
+import type { Units } from '../../length/units';
 import { passesFor } from '../grooves/wall-passes';
+import { throughOf } from './blade-height';
 import { depthPasses, usualOverlap } from './depths';
 import { shopAt, type Taker } from './own-machine';
 import { type SlotNeed, slotWants } from './plate';
@@ -28,6 +30,8 @@ export type Need =
       readonly stands?: Length | undefined;
       /** What the fence scale reads over the distance from teeth to work: a block, a stack that grows. */
       readonly rides?: Length | undefined;
+      /** Of the job. */
+      readonly units?: Units | undefined;
     }
   /** Holes at a drill press: their middle from the edge at its fence, how deep, how wide. */
   | { readonly cut: 'bore'; readonly off: Length; readonly depth: Length; readonly dia: Length }
@@ -38,6 +42,8 @@ type Piece = {
   readonly width?: Length | undefined;
   readonly thickness?: Length | undefined;
   readonly rest?: Length | undefined;
+  /** Of the job. */
+  readonly units?: Units | undefined;
 };
 
 /** The shop's figures, and the most its arbor carries. */
@@ -90,12 +96,6 @@ function within(shop: Reach, field: ShopField, wants: Length | undefined): Found
   return less(has, wants) ? { lacks: [{ code: 'short', field, by: subtract(wants, has) }], asks: [] } : none;
 }
 
-/** A blade stands this far through what it parts. Common practice, no source. Inches. */
-const through = inches(1n, 8n);
-/** How far a blade stands to part a piece. Inches. */
-export const throughOf = (thickness: Length | undefined): Length | undefined =>
-  thickness && add(thickness, through);
-
 /**
  * What a machine lacks for a cut, set from the end or edge that lacks least.
  *
@@ -141,10 +141,11 @@ function wayFrom(need: Need, at: At): Own | undefined {
   return { figure, ...(need.cut === 'rip' ? ripped(need, figure, at.shop) : crosscut(need, figure, at)) };
 }
 
-const ripped = ({ thickness }: Piece, figure: Length | undefined, shop: Reach): Found =>
-  all([within(shop, 'capacity', figure), within(shop, 'tableHeight', throughOf(thickness))]);
+const ripped = (piece: Piece, figure: Length | undefined, shop: Reach): Found =>
+  all([within(shop, 'capacity', figure), within(shop, 'tableHeight', throughOf(piece))]);
 
-function crosscut({ width, thickness }: Piece, figure: Length | undefined, { tool, shop }: At): Found {
+function crosscut(piece: Piece, figure: Length | undefined, { tool, shop }: At): Found {
+  const { width, thickness } = piece;
   return tool === 'sliding'
     ? all([
         within(shop, 'slidingCross', width),
@@ -154,17 +155,15 @@ function crosscut({ width, thickness }: Piece, figure: Length | undefined, { too
     : all([
         within(shop, 'sledCross', width),
         within(shop, 'stopReach', figure),
-        within(shop, 'tableHeight', throughOf(thickness)),
+        within(shop, 'tableHeight', throughOf(piece)),
       ]);
 }
 
-function circularWay(
-  { cut, length, width, thickness }: Piece & { readonly cut: string },
-  shop: Reach,
-): Found {
+function circularWay(piece: Piece & { readonly cut: string }, shop: Reach): Found {
+  const { cut, length, width } = piece;
   return all([
     within(shop, 'circularGuide', cut === 'rip' ? length : width),
-    within(shop, 'circularDepth', throughOf(thickness)),
+    within(shop, 'circularDepth', throughOf(piece)),
   ]);
 }
 
@@ -271,7 +270,7 @@ function linesOf(width: Length, cutter: Length, { overlap = usualOverlap.in }: R
 }
 
 function routed(
-  { width, depth, across }: GrooveNeed,
+  { width, depth, across, units }: GrooveNeed,
   shop: Reach,
 ): Found & Required<Pick<Way, 'lines' | 'depths'>> {
   const { bit } = shop;
@@ -283,7 +282,7 @@ function routed(
   return {
     ...all([wide, within(shop, 'routerReach', depth), within(shop, 'routerGuide', across)]),
     lines: bit && isPositive(bit) && !less(width, bit) ? linesOf(width, bit, shop) : 1,
-    depths: depth ? depthPasses(depth, shop.routerPass).count : 1,
+    depths: depth ? depthPasses(depth, shop.routerPass, units).count : 1,
   };
 }
 

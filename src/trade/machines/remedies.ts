@@ -1,5 +1,6 @@
 import { isNegative, isPositive, type Length, less, over, subtract, times, zero } from '../../length/length';
-import { type GrooveNeed, isGroove, lacksOf, type Need, type Reach, throughOf } from './limits';
+import { throughOf } from './blade-height';
+import { type GrooveNeed, isGroove, lacksOf, type Need, type Reach } from './limits';
 import { shopAt } from './own-machine';
 import type { OwnMachine, Tool } from './shop';
 
@@ -50,7 +51,7 @@ function would(need: Need, shop: Reach): readonly Would[] {
   if (need.cut === 'slot') return [];
   if (need.cut === 'groove') return grooveRemedies(need, shop);
   if (isGroove(need)) return [...otherEnd(need, shop), { code: 'template' }];
-  const each = over(throughOf(need.thickness) ?? zero, 2n);
+  const each = over(throughOf(need) ?? zero, 2n);
   const faces = inTwo(each, shop.circularDepth) ? [{ code: 'both-faces', each } as const] : [];
   const turned =
     need.cut === 'rip' && inTwo(each, shop.tableHeight) && onlyTooLow(need, shop)

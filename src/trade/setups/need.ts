@@ -1,4 +1,5 @@
 import { isPositive, type Length, subtract, zero } from '../../length/length';
+import type { Units } from '../../length/units';
 import type { Part } from '../carcass/part';
 import type { Need } from '../machines/limits';
 import type { Operation } from './operation';
@@ -6,37 +7,35 @@ import type { Operation } from './operation';
 const said = (x: Length): Length | undefined => (isPositive(x) ? x : undefined);
 
 /** What a part wants of what rips it, and of what cuts it to length; so wide, so long. Inches. */
-export const ripNeed = ({ thickness, width, length }: Part, wide: Length = width.mark.value): Need => ({
-  cut: 'rip',
-  width: wide,
-  length: said(length.mark.value),
-  thickness,
-});
-export const lengthNeed = ({ thickness, width, length }: Part, long: Length = length.mark.value): Need => ({
-  cut: 'crosscut',
-  length: long,
-  width: said(width.mark.value),
-  thickness,
-});
+export const ripNeed = (
+  { thickness, width, length }: Part,
+  units: Units | undefined,
+  wide: Length = width.mark.value,
+): Need => ({ cut: 'rip', width: wide, length: said(length.mark.value), thickness, units });
+export const lengthNeed = (
+  { thickness, width, length }: Part,
+  units: Units | undefined,
+  long: Length = length.mark.value,
+): Need => ({ cut: 'crosscut', length: long, width: said(width.mark.value), thickness, units });
 
 /**
  * What an operation wants of its machine: how far the fence or stop stands, how wide and thick the piece is. Nothing
  * for steps at the bench and cuts that no figure limits.
  *
- * @param part the part it is done to
+ * @param part the part it is done to; @param units of the job
  * @example needOf(rip, side)?.cut // 'rip'
  */
-export function needOf(op: Operation, part: Part): Need | undefined {
+export function needOf(op: Operation, part: Part, units?: Units): Need | undefined {
   const length = said(part.length.mark.value);
   const width = said(part.width.mark.value);
   switch (op.what) {
     case 'rip':
-      return ripNeed(part, op.figure);
+      return ripNeed(part, units, op.figure);
     case 'length':
     case 'mitre':
-      return lengthNeed(part, op.figure);
+      return lengthNeed(part, units, op.figure);
     case 'groove':
-      return grooveNeed(op, { length, across: width });
+      return grooveNeed(op, { length, across: width, units });
     case 'along':
     case 'rabbet':
       return edgeNeed(op, { length, width });
@@ -85,7 +84,11 @@ function shoulderNeed({ what, figure, setup }: Operation, { length, width }: Siz
   return { cut: 'shoulder', near: figure, width: cutter, depth, length, ...across };
 }
 
-type Lies = { readonly length: Length | undefined; readonly across: Length | undefined };
+type Lies = {
+  readonly length: Length | undefined;
+  readonly across: Length | undefined;
+  readonly units: Units | undefined;
+};
 
 /** What is set on a fence scale stands off the teeth by what rides between. */
 function grooveNeed({ groove, setup, figure }: Operation, lies: Lies): Need | undefined {

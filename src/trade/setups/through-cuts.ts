@@ -1,7 +1,7 @@
 import type { Rounded } from '../../length/round';
-import { markAt, type Tape } from '../../length/tape';
+import { markAt, type Tape, unitsOf } from '../../length/tape';
 import type { Part } from '../carcass/part';
-import { throughOf } from '../machines/limits';
+import { throughOf } from '../machines/blade-height';
 import { shopAt } from '../machines/own-machine';
 import type { OwnMachine } from '../machines/shop';
 import { crosscut, crosscutGuided, type GuideOn, rippedOn } from './lies-through';
@@ -54,7 +54,7 @@ type Guiding = ThroughAt & {
 
 /** Along a guide, the saw as deep as parts the piece. A tick keeps the piece's own figure; without a shoe it asks. */
 function guided({ thickness }: Part, mark: Rounded, { shop, tape, own, on, lies }: Guiding): Cut {
-  const deep = throughOf(thickness);
+  const deep = throughOf({ thickness, units: unitsOf(tape) });
   const height = deep && markAt(deep, tape, 'ceil').value;
   const guide = guideFor(mark.value, shopAt(shop, own));
   if (!('on' in guide)) {

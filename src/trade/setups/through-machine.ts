@@ -1,4 +1,6 @@
 import { isNegative, type Length, zero } from '../../length/length';
+import { type Tape, unitsOf } from '../../length/tape';
+import type { Units } from '../../length/units';
 import type { Part } from '../carcass/part';
 import type { Need } from '../machines/limits';
 import { ownOf, shopAt, toolOf } from '../machines/own-machine';
@@ -10,7 +12,13 @@ import type { GuideOn } from './lies-through';
 import { lengthNeed, ripNeed } from './need';
 
 /** The shop's figures, and on what a part was said to be cut. */
-export type MachineAt = { readonly shop: Shop; readonly chosen?: (part: string) => Chosen };
+export type MachineAt = {
+  readonly shop: Shop;
+  readonly tape?: Tape;
+  readonly chosen?: (part: string) => Chosen;
+};
+
+const unitsAt = ({ tape }: MachineAt): Units | undefined => tape && unitsOf(tape);
 
 /** What parts a piece: the machine as it stands ready, and which of the shop's own it is where it is one. */
 type PartsIt<M> = { readonly machine: M; readonly own?: OwnMachine | undefined };
@@ -28,20 +36,21 @@ type Cut<M> = {
 };
 
 /** What rips a part: what was chosen for it, else the first of the shop's machines that can. */
-export function ripMachine(part: Part, { shop, chosen }: MachineAt): PartsIt<RipMachine> {
+export function ripMachine(part: Part, at: MachineAt): PartsIt<RipMachine> {
+  const { shop, chosen } = at;
   const { ripOn: on, ripBy: by } = chosen?.(part.id) ?? {};
   const line = part.width.mark.value;
-  return machineFor({ need: ripNeed(part), line, at: ripAt, usual: 'fence', first: 'rip', on, by }, shop);
+  const need = ripNeed(part, unitsAt(at));
+  return machineFor({ need, line, at: ripAt, usual: 'fence', first: 'rip', on, by }, shop);
 }
 
 /** What cuts a part to length. */
-export function lengthMachine(part: Part, { shop, chosen }: MachineAt): PartsIt<LengthMachine> {
+export function lengthMachine(part: Part, at: MachineAt): PartsIt<LengthMachine> {
+  const { shop, chosen } = at;
   const { lengthOn: on, lengthBy: by } = chosen?.(part.id) ?? {};
   const line = part.length.mark.value;
-  return machineFor(
-    { need: lengthNeed(part), line, at: lengthAt, usual: 'sled', first: 'crosscut', on, by },
-    shop,
-  );
+  const need = lengthNeed(part, unitsAt(at));
+  return machineFor({ need, line, at: lengthAt, usual: 'sled', first: 'crosscut', on, by }, shop);
 }
 
 function machineFor<M extends string>(

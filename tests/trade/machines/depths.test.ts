@@ -14,4 +14,10 @@ describe('depthPasses', () => {
     const passes = depthPasses(l(depth), pass === undefined ? undefined : l(pass));
     expect([passes.count, w(passes.each)]).toEqual([count, each]);
   });
+
+  // 9.5 by 3 at a pass is four of 2.375; never over 6, whatever is said: common practice, no source
+  test('in a metric shop 3 mm at a pass, 6 at most', () => {
+    expect(depthPasses(l('9.5 mm'), undefined, 'mm')).toEqual({ count: 4, each: l('2.375 mm') });
+    expect(depthPasses(l('12 mm'), l('20 mm'), 'mm')).toEqual({ count: 2, each: l('6 mm') });
+  });
 });

@@ -4,6 +4,7 @@ import type { Shop } from '../../../src/trade/machines/shop';
 import type { Chosen } from '../../../src/trade/machines/through';
 import { blockedBy } from '../../../src/trade/setups/checklist';
 import { operationsOf } from '../../../src/trade/setups/operations';
+import { ripTo } from '../../../src/trade/setups/through-cuts';
 import { l, w } from '../../length/write-figures';
 import { plainCase, sheets } from '../carcass/sample-case';
 
@@ -38,6 +39,15 @@ describe('a rip moved to the circular saw', () => {
 
   test('has the saw as deep as parts it, 1/8 through (common practice), 23/32 + 1/8 = 27/32', () =>
     expect(moved.op.setup.height && w(moved.op.setup.height)).toBe('27/32'));
+
+  test('in a metric shop 3 mm through: 18 + 3 is 21, not 21.175 up to 22', () => {
+    const [side] = parts;
+    if (!side) throw new Error('no side');
+    const chosen = (): Chosen => ({ ripOn: 'saw' });
+    expect(
+      ripTo({ ...side, thickness: l('18 mm') }, { shop: saw, tape: '1 mm', chosen }).setup.height,
+    ).toEqual(l('21 mm'));
+  });
 
   test('lies good face down, true edge at your left under the guide', () =>
     expect(moved.op.placing).toEqual({
