@@ -1,7 +1,7 @@
-import { usualIn } from '../job/in-units';
 import type { Stock } from '../job/job';
 import { half, inches, type Length, type Ratio, shortest } from '../length/length';
 import { figureIn } from '../length/metric-figures';
+import type { Units } from '../length/units';
 import { backHow } from '../trade/carcass/back-how';
 import type { Case } from '../trade/carcass/case';
 import type { Part } from '../trade/carcass/part';
@@ -12,7 +12,12 @@ import type { Plan } from './plan';
 import { kindOf } from './stuff-of';
 
 /** The year, how much the stock moves, and the mark it is cut to. */
-export type Moving = { readonly season: Season; readonly coefficient: Ratio; readonly grain: Length };
+export type Moving = {
+  readonly season: Season;
+  readonly coefficient: Ratio;
+  readonly grain: Length;
+  readonly units: Units;
+};
 
 /**
  * What a part of solid wood is fixed to that does not move with it: screwed front and back; edging along its ends;
@@ -92,7 +97,7 @@ export function bottomPanel(plan: Plan, part: Part, at: Moving): BottomPanel | u
     ({ place }) => place.no === name.no && (place.column ?? 1) === (name.column ?? 1),
   );
   if (!own) return undefined;
-  const tip = figureIn(usualIn(plan.job), usualTip);
+  const tip = figureIn(at.units, usualTip);
   const { groove, front, back } = own.plan;
   const panel = panelOf({ ...at, opening: own.box.insideDeep.value, groove: groove.deep, tip });
   return { panel, deepest: half(shortest(front, back)) };

@@ -113,7 +113,7 @@ function solidPart(plan: Plan, { part, stock, of }: Own): SolidPart {
   if (!coefficient || !season.ok) return base;
   const { low, now, high } = season.value;
   const moved = (to: Ratio) => changeOf({ size: across, way: 'across', coefficient, from: now, to });
-  const at = { season: season.value, coefficient, grain: grainOf(job.tape) };
+  const at = { season: season.value, coefficient, grain: grainOf(job.tape), units: usualIn(job) };
   const bottom = bottomPanel(plan, part, at);
   return {
     ...base,
@@ -130,9 +130,8 @@ function solidPart(plan: Plan, { part, stock, of }: Own): SolidPart {
 function frontOf(job: Job, part: Part, at: Moving): Pick<SolidPart, 'front'> {
   const bank = job.banks.find(({ id }) => id === part.of);
   if (part.name.role !== 'front' || bank?.fit !== 'inset') return {};
-  const units = usualIn(job);
   const opening = add(part.width.sum.value, times(bank.between ?? usualBank(bank).reveal, 2n));
-  return { front: solidFront({ opening, least: frontLimits(units).least, units, ...at }) };
+  return { front: solidFront({ opening, least: frontLimits(at.units).least, ...at }) };
 }
 
 /** A loose top is held along its front; a screw far back goes through a slot. */

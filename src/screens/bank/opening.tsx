@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { editColumn, editFitted } from '../../job/edits';
 import type { Change } from '../../job/entry';
-import { absolute, equals, inches, isZero, type Length, less, subtract } from '../../length/length';
+import { absolute, equals, isZero, type Length, less, subtract } from '../../length/length';
 import { fineOf, type Tape } from '../../length/tape';
+import { packOver } from '../../trade/boxes/box';
 import { type Bank, type Column, columnNo, fittedNo } from '../../trade/fronts/bank';
 import type { WorkedColumn } from '../../trade/fronts/worked';
 import { Bar } from '../../ui/bar';
@@ -10,6 +11,7 @@ import { Dots } from '../../ui/blank';
 import { Given } from '../../ui/given';
 import { KeySheet } from '../../ui/key-sheet';
 import { Inline } from '../../ui/mixed';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { againstPlan } from '../shared/plan-words';
 import { TakeUp } from '../shared/take-up';
@@ -30,8 +32,8 @@ const used = {
   back: 'usedBack',
 } as const;
 
-/** Differences over this are lit. Common practice, no source. */
-const lit = inches(1n, 32n);
+/** Differences over this are lit. */
+const lit = (): Length => packOver(unitInHand());
 
 /** The opening of every column as measured; nothing moves until it is used. */
 export function OpeningScreen({ bench, id }: { readonly bench: Bench; readonly id: string }) {
@@ -161,7 +163,7 @@ function Uneven({ read: { left, right, front, back } }: { readonly read: Column 
   return (
     <>
       {high && !isZero(high) && <p class="pad-x note">{words.outOfSquare(high)}</p>}
-      {wide && less(lit, wide) && <p class="pad-x note">{words.notParallel(wide)}</p>}
+      {wide && less(lit(), wide) && <p class="pad-x note">{words.notParallel(wide)}</p>}
     </>
   );
 }
@@ -199,10 +201,10 @@ type DifferenceProps = {
   readonly taken: Length | undefined;
 };
 
-/** Signed, in words; over a thirty-second it is lit. */
+/** Signed, in words; over a thirty-second, or .8 mm, it is lit. */
 function Difference({ value, planned, taken }: DifferenceProps) {
   if (taken && equals(taken, value)) return <span class="s">{words.inUse}</span>;
   if (!planned) return null;
   const off = subtract(value, planned);
-  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
+  return <span class={less(lit(), absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
 }

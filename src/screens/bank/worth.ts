@@ -29,7 +29,7 @@ const shimTol = inches(1n, 1000n);
 /** What is worth a look in the fronts of a column, before they are cut and while they go on. */
 function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): readonly string[] {
   const { bank } = fronts;
-  const low = lowWarnings(column.heights);
+  const low = lowWarnings(column.heights, bank.units);
   const own = isOwnFront(bank);
   return [
     ...(low.length > 0 ? [words.low(low)] : []),
@@ -109,7 +109,9 @@ export function drawersWorth(
 ): readonly string[] {
   const [first] = worked.drawers;
   const sticks = worked.sticks.ok
-    ? stickWarnings(worked.sticks.value).map((x) => words.shortStick(x.drawer, x.length))
+    ? stickWarnings(worked.sticks.value, worked.fronts.bank.units).map((x) =>
+        words.shortStick(x.drawer, x.length),
+      )
     : [words.slideBelow(worked.sticks.error, standText(worked), worked.fronts.bank.hung)];
   return [
     ...banksMeet(worked, others).map(words.meets),
@@ -131,14 +133,14 @@ function tightLines({ fronts: { bank }, drawers: [first] }: WorkedDrawers): read
   return isNegative(fit.loose) ? [fitText(fit, play)] : [];
 }
 
-function tailLines({ drawers }: WorkedDrawers): readonly string[] {
+function tailLines({ drawers, fronts: { bank } }: WorkedDrawers): readonly string[] {
   return drawers.flatMap(({ no, column, joint }) => {
     if (column > 1 || joint.kind !== 'tails') return [];
     if (!joint.tails.ok) return [words.ofDrawer(no, tailsErrorText(joint.tails.error))];
     const { groove } = joint.tails.value;
     const at = joint.plan.groove;
     const cut = at && groove && !groove.inside ? [words.ofDrawer(no, grooveText(joint.tails.value, at))] : [];
-    const thin = tailsWarnings(joint.plan).map((x) =>
+    const thin = tailsWarnings(joint.plan, bank.units).map((x) =>
       words.ofDrawer(no, x.code === 'half-pin-thin' ? words.weakPin(x.least) : words.thinTails(x.tail)),
     );
     return [...cut, ...thin];

@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length';
 import type { Built } from '../../trade/carcass/case';
 import { rockOf, rockOver } from '../../trade/shelves/template';
+import { unitInHand } from '../../ui/unit-in-hand';
 import { exactly as w } from '../shared/exact-words';
 import * as words from './built-words';
 import { Places, type RowsProps } from './opening-rows';
@@ -8,7 +9,7 @@ import { Places, type RowsProps } from './opening-rows';
 /** The four pins of a shelf as they were measured, and the gap that leaves under one of them. */
 export function FourPins({ opening, built, onOpen }: RowsProps) {
   const rock = rockIn(built);
-  const over = rock && rockOver(rock);
+  const over = rock && rockOver(rock, unitInHand());
   return (
     <section class="opening" aria-label={opening.name}>
       <div class="sechead">

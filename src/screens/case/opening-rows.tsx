@@ -9,10 +9,12 @@ import {
   shortest,
   subtract,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import type { Built } from '../../trade/carcass/case';
 import { Dots } from '../../ui/blank';
 import { Given } from '../../ui/given';
 import { Inline, Mixed } from '../../ui/mixed';
+import { unitInHand } from '../../ui/unit-in-hand';
 import type { Bench } from '../bench';
 import { exactly as w } from '../shared/exact-words';
 import { againstPlan } from '../shared/plan-words';
@@ -22,7 +24,8 @@ import type { Opening } from './openings';
 import '../shared/places.css';
 
 /** Differences over this are lit. Common practice, no source. */
-const lit = inches(1n, 32n);
+const thirtySecond = inches(1n, 32n);
+const lit = (): Length => figureIn(unitInHand(), thirtySecond);
 
 const places = ['frontA', 'frontB', 'backA', 'backB'] as const;
 export type Place = (typeof places)[number];
@@ -49,7 +52,7 @@ export function OpeningRows({ bench, id, opening, built, onOpen }: RowsProps) {
         {opening.planned && <span class="s muted">{words.planned(<Fine value={opening.planned} />)}</span>}
       </div>
       <Places opening={opening} built={built} onOpen={onOpen} />
-      {spread && less(lit, spread) && <p class="pad-x note">{words.spread(w(spread))}</p>}
+      {spread && less(lit(), spread) && <p class="pad-x note">{words.spread(w(spread))}</p>}
       {built.used && <p class="pad-x note">{words.reckonedFrom(<Fine value={built.used} />)}</p>}
       {pending && least && <TakeLeast {...{ bench, id, opening }} least={least} />}
     </section>
@@ -79,10 +82,10 @@ export function Places({ opening, built, onOpen }: Omit<RowsProps, 'bench' | 'id
   );
 }
 
-/** In words; over a thirty-second it is lit. */
+/** In words; over a thirty-second, or .8 mm, it is lit. */
 function Difference({ value, planned }: { readonly value: Length; readonly planned: Length }) {
   const off = subtract(value, planned);
-  return <span class={less(lit, absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
+  return <span class={less(lit(), absolute(off)) ? 'rem lit' : 's'}>{againstPlan(off)}</span>;
 }
 
 type TakeProps = Omit<RowsProps, 'built' | 'onOpen'> & { readonly least: Length };

@@ -210,7 +210,8 @@ export function slideFits(
 }
 
 /** Front and back of an opening may differ by so much before the slides are packed. Common practice, no source. */
-export const packOver = inches(1n, 32n);
+const apart = inches(1n, 32n);
+export const packOver = (units: Units | undefined): Length => figureIn(units, apart);
 
 /**
  * The opening a box is made for: the lesser of front and back, and whether the slides want packing first.
@@ -222,10 +223,11 @@ export const packOver = inches(1n, 32n);
 export function openingFor(
   front: Length | undefined,
   back: Length | undefined,
+  units?: Units,
 ): { readonly least: Length; readonly off: Length; readonly pack: boolean } | undefined {
   const first = front ?? back;
   if (!first) return undefined;
   const second = back ?? first;
   const off = absolute(subtract(first, second));
-  return { least: shortest(first, second), off, pack: less(packOver, off) };
+  return { least: shortest(first, second), off, pack: less(packOver(units), off) };
 }

@@ -29,7 +29,7 @@ export function drawersWarnings(worked: WorkedDrawers): readonly DrawersWarning[
       : [];
   const pack = fronts.columns.flatMap(({ no, opening }): readonly DrawersWarning[] => {
     const off = opening.front && opening.back && absolute(subtract(opening.front, opening.back));
-    return off && less(packOver, off)
+    return off && less(packOver(fronts.bank.units), off)
       ? [{ code: 'pack-slides', column: no, off, ...(slides.hung ? { hung: slides.hung.how } : {}) }]
       : [];
   });

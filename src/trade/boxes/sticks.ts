@@ -10,7 +10,9 @@ import {
   subtract,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
 import { minus, plus, type Sum, sumOf, type Term } from '../sums/sum';
 import type { Hung } from './hung';
 
@@ -108,10 +110,12 @@ type StickWarning = {
  * @param sticks inches, > 0
  * @example stickWarnings(sticks).map((x) => x.drawer) // Example 5 of boxes: the fifth, 2 3/32
  */
-export const stickWarnings = (sticks: readonly Stick[]): readonly StickWarning[] =>
-  sticks.flatMap(({ drawer, length }) =>
-    less(length, leastStick) ? [{ code: 'too-short', drawer, length, least: leastStick } as const] : [],
+export function stickWarnings(sticks: readonly Stick[], units?: Units): readonly StickWarning[] {
+  const least = figureIn(units, leastStick);
+  return sticks.flatMap(({ drawer, length }) =>
+    less(length, least) ? [{ code: 'too-short', drawer, length, least } as const] : [],
   );
+}
 
 /**
  * What comes off a stick to make the next length, from what it measures now.

@@ -17,8 +17,10 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import { wholePart } from '../../length/round';
+import type { Units } from '../../length/units';
 
 /** Dovetails on the front end of a drawer side, as decided. Inches. */
 export type TailPlan = {
@@ -159,16 +161,17 @@ type TailsWarning =
   | { readonly code: 'tail-under-cutter'; readonly tail: Length; readonly cutter: Length };
 
 /**
- * What is worth a look in a layout that can be cut: half pins under 3/16, tails the cutter does not leave.
+ * What is worth a look in a layout that can be cut: half pins under 3/16 or 5 mm, tails the cutter does not leave.
  *
  * @param plan inches; a plan that cannot be laid out has no warnings
  * @example tailsWarnings(plan) // half pins of 1/8: half-pin-thin, least 3/16
  */
-export function tailsWarnings(plan: TailPlan): readonly TailsWarning[] {
+export function tailsWarnings(plan: TailPlan, units?: Units): readonly TailsWarning[] {
   const made = tailsOf(plan);
   if (!made.ok) return [];
-  const thin: readonly TailsWarning[] = less(plan.halfPin, leastHalfPin)
-    ? [{ code: 'half-pin-thin', halfPin: plan.halfPin, least: leastHalfPin }]
+  const least = figureIn(units, leastHalfPin);
+  const thin: readonly TailsWarning[] = less(plan.halfPin, least)
+    ? [{ code: 'half-pin-thin', halfPin: plan.halfPin, least }]
     : [];
   const { baseTail } = made.value;
   const under: readonly TailsWarning[] =

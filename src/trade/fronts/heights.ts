@@ -20,7 +20,9 @@ import {
   times,
   zero,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
+import type { Units } from '../../length/units';
 
 /** How the heights go from the top down. */
 export type Share =
@@ -176,5 +178,5 @@ const lowFront = inches(5n, 2n);
  * Numbers of the fronts under `lowFront`, from the top, 1 the first; heights in inches.
  * @example lowWarnings([inches(2n)]) // [1]
  */
-export const lowWarnings = (heights: readonly Length[]): readonly number[] =>
-  heights.flatMap((h, k) => (less(h, lowFront) ? [k + 1] : []));
+export const lowWarnings = (heights: readonly Length[], units?: Units): readonly number[] =>
+  heights.flatMap((h, k) => (less(h, figureIn(units, lowFront)) ? [k + 1] : []));

@@ -8,8 +8,10 @@ import {
   subtract,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import { roundTo } from '../../length/round';
+import type { Units } from '../../length/units';
 import { faultOf, isBeyond, type Season, type SeasonError } from './season';
 
 /** Solid wood fixed at both ends of a length across its grain to what does not move with it. Inches. */
@@ -19,6 +21,8 @@ type CrossPlan = {
   readonly season: Season;
   readonly coefficient: Ratio;
   readonly grain: Length;
+  /** Of the job: in millimetres .8 is borne. */
+  readonly units?: Units | undefined;
 };
 
 export type Cross = {
@@ -54,11 +58,12 @@ export function crossGrain(plan: CrossPlan): Result<Cross, CrossError> {
   const { low, now, high } = season;
   const share = coefficient.mul(high.sub(low)) as Ratio;
   const difference = times(plan.length, share);
-  if (!less(bears, difference)) return ok({ difference, beyond: isBeyond(low, now, high) });
+  const most = figureIn(plan.units, bears);
+  if (!less(most, difference)) return ok({ difference, beyond: isBeyond(low, now, high) });
   return ok({
     difference,
-    over: subtract(difference, bears),
-    longest: roundTo(over(bears, share), plan.grain, 'floor').value,
+    over: subtract(difference, most),
+    longest: roundTo(over(most, share), plan.grain, 'floor').value,
     beyond: isBeyond(low, now, high),
   });
 }

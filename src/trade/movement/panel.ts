@@ -12,8 +12,10 @@ import {
   sum,
   times,
 } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
 import { err, ok, type Result } from '../../length/result';
 import { type Rounded, roundTo } from '../../length/round';
+import type { Units } from '../../length/units';
 import { factorsOf, faultOf, isBeyond, type Season, type SeasonError } from './season';
 
 /** A panel of solid wood in grooves, in the width its wood moves in. Inches. */
@@ -28,6 +30,8 @@ export type PanelPlan = {
   readonly coefficient: Ratio;
   /** The mark it is cut to. */
   readonly grain: Length;
+  /** Of the job: in millimetres 3 must stay in a groove. */
+  readonly units?: Units | undefined;
 };
 
 export type Panel = {
@@ -71,9 +75,10 @@ export function panelOf(plan: PanelPlan): Result<Panel, PanelError> {
   if (fault) return err(fault);
   const { low, now, high } = plan.season;
   const own = sizesOf(plan);
-  const short = (name: 'pushedShort' | 'pinnedShort', bearing: Length) =>
-    less(bearing, leastBearing) ? { [name]: subtract(leastBearing, bearing) } : {};
-  const deeper = less(own.pushed, leastBearing) ? deeperGroove(plan) : undefined;
+  const bearing = figureIn(plan.units, leastBearing);
+  const short = (name: 'pushedShort' | 'pinnedShort', is: Length) =>
+    less(is, bearing) ? { [name]: subtract(bearing, is) } : {};
+  const deeper = less(own.pushed, bearing) ? deeperGroove(plan, bearing) : undefined;
   return ok({
     ...own,
     ...short('pushedShort', own.pushed),
@@ -107,10 +112,10 @@ function sizesOf({ opening, groove, tip, season, coefficient, grain }: PanelPlan
 }
 
 /** Mark by mark, each tried with its own rounded panel. */
-function deeperGroove(plan: PanelPlan): Length | undefined {
+function deeperGroove(plan: PanelPlan, bearing: Length): Length | undefined {
   const most = times(plan.groove, 4n);
   const start = roundTo(plan.groove, plan.grain, 'floor').value;
   for (let groove = add(start, plan.grain); !less(most, groove); groove = add(groove, plan.grain))
-    if (!less(sizesOf({ ...plan, groove }).pushed, leastBearing)) return groove;
+    if (!less(sizesOf({ ...plan, groove }).pushed, bearing)) return groove;
   return undefined;
 }

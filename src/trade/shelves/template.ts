@@ -1,4 +1,6 @@
 import { add, half, inches, type Length, less, subtract, times, zero } from '../../length/length';
+import { figureIn } from '../../length/metric-figures';
+import type { Units } from '../../length/units';
 
 /** A template with a row of holes: how long it is, its first hole from its end, how many, hole to hole. Inches. */
 type Template = {
@@ -71,5 +73,8 @@ export const rockOf = (at: {
 /** A shelf rocks where more is under its fourth pin. Common practice, no source. */
 const leastRock = inches(1n, 32n);
 
-/** By how much a rock is over 1/32; 0 where it is not. Inches. */
-export const rockOver = (rock: Length): Length => (less(leastRock, rock) ? subtract(rock, leastRock) : zero);
+/** By how much a rock is over 1/32, in a metric shop .8 mm; 0 where it is not. Inches. */
+export function rockOver(rock: Length, units?: Units): Length {
+  const most = figureIn(units, leastRock);
+  return less(most, rock) ? subtract(rock, most) : zero;
+}

@@ -88,6 +88,11 @@ describe('boxOf', () => {
     expect([box.bottomWide.value, box.bottomDeep.value].map(w)).toEqual(['15 11/32', '14 25/32']);
   });
 
+  test('in a metric shop front and back may differ by .8 before slides are packed', () => {
+    const off = (back: string) => openingFor(l('400 mm'), l(back), 'mm')?.pack;
+    expect([off('399.2 mm'), off('399.1 mm')]).toEqual([false, true]);
+  });
+
   test('the width rounds down, keeps what was left, and all that stands on it stands on the mark', () => {
     const box = made({ tape: '1/16' });
     expect([w(box.width.mark.value), w(box.width.mark.rest)]).toEqual(['16 1/16', '1/32']);

@@ -114,6 +114,9 @@ describe('stickWarnings', () => {
   test('a stick of 3 is well, a 64th less is not', () => {
     expect(stickWarnings([stick('3')])).toEqual([]);
     expect(stickWarnings([stick('2 63/64')])).toHaveLength(1);
+    expect(stickWarnings([stick('75 mm'), stick('74 mm')], 'mm').map(({ length }) => length)).toEqual([
+      l('74 mm'),
+    ]);
   });
 });
 

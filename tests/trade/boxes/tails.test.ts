@@ -187,6 +187,13 @@ describe('tailsWarnings', () => {
     ]);
   });
 
+  test('in a metric shop one under 5 mm is thin: common practice, no source', () => {
+    expect(tailsWarnings({ ...three, halfPin: l('5 mm') }, 'mm')).toEqual([]);
+    expect(tailsWarnings({ ...three, halfPin: l('4.8 mm') }, 'mm')).toEqual([
+      { code: 'half-pin-thin', halfPin: l('4.8 mm'), least: l('5 mm') },
+    ]);
+  });
+
   test('a cutter as wide as the tail at the baseline passes, a wider one is told', () => {
     expect(tailsWarnings({ ...three, cutter: l('105/128') })).toEqual([]);
     expect(codes(tailsWarnings({ ...three, cutter: l('53/64') }))).toEqual(['tail-under-cutter']);

@@ -205,6 +205,7 @@ describe('heightsOf refuses', () => {
 describe('lowWarnings', () => {
   test('a front under 2 1/2 is named; one of 2 1/2 is not', () => {
     expect(lowWarnings([l('2 1/2'), l('2 31/64'), l('1')])).toEqual([2, 3]);
+    expect(lowWarnings([l('65 mm'), l('64 mm')], 'mm')).toEqual([2]);
   });
 });
 

@@ -26,6 +26,12 @@ describe('crossGrain', () => {
     expect([thou(difference), thou(over), w(longest)]).toEqual([354, 323, '1 3/8']);
   });
 
+  // 400 × .00369 × 6 = 8.856 mm; - .8 = 8.056; .8 / .02214 = 36.1, down to 36. Common practice, no source.
+  test('in a metric shop .8 mm is borne', () => {
+    const mm = crossGrain({ ...oak, length: l('400 mm'), grain: l('1 mm'), units: 'mm' });
+    expect(mm.ok && [mm.value.over, mm.value.longest]).toEqual(['8.056 mm', '36 mm'].map(l));
+  });
+
   test('what would do does, and a mark more does not', () => {
     expect(found({ length: l('1 3/8') }).over).toBeUndefined();
     expect(found({ length: l('1 7/16') }).over).toBeDefined();

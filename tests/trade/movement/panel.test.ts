@@ -26,6 +26,13 @@ const refused = (more: Partial<PanelPlan>) => {
 };
 
 describe('panelOf', () => {
+  // (270 + 20 - 1.6) / 1.01476 = 284.2, down to 284; 284 × .99262 = 281.90408; - 280 leaves 1.90408, 1.09592 under 3
+  test('in a metric shop 3 mm stays in the groove: common practice, no source', () => {
+    const sizes = { opening: l('270 mm'), groove: l('10 mm'), tip: l('0.8 mm'), grain: l('1 mm') };
+    const mm = panelOf({ ...oak, ...sizes, units: 'mm' });
+    expect(mm.ok && [mm.value.cut.value, mm.value.pushedShort]).toEqual(['284 mm', '1.09592 mm'].map(l));
+  });
+
   // (10 5/8 + 3/4 - 1/16) / 1.01476 = 11.3125 / 1.01476 = 11.148, down to 11 1/8. 11.125 × 1.01476 = 11.2892;
   // 11.125 × .99262 = 11.0429; pushed 11.0429 - 10.625 - .375 = .0429; pinned .4179 / 2 = .2089.
   test('Example 3 of movement: cut 11 1/8, from 11.043 to 11.289', () => {

@@ -96,5 +96,6 @@ describe('rockOf', () => {
   test('it is told from over 1/32', () => {
     expect(rockOver(l('1/32'))).toEqual(zero);
     expect(rockOver(l('3/64'))).toEqual(l('1/64'));
+    expect([rockOver(l('0.8 mm'), 'mm'), rockOver(l('1 mm'), 'mm')]).toEqual([zero, l('0.2 mm')]);
   });
 });
