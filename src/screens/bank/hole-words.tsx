@@ -1,7 +1,7 @@
 import type { ComponentChildren as Blank } from 'preact';
 import type { Length } from '../../length/length';
 import { counted } from '../shared/counted';
-import { exactly as w } from '../shared/exact-words';
+import { reckoned as r, exactly as w } from '../shared/exact-words';
 
 export const pulls = 'Pulls';
 
@@ -25,8 +25,8 @@ export const take = (at: {
   readonly bite: Length | undefined;
 }) => (
   <>
-    Through the box front into the front: {w(at.least)} to {w(at.most)}. Take <b>{at.pick}</b>
-    {at.bite && <>, it bites {w(at.bite)}</>}. Pilot first; try one in scrap.
+    Through the box front into the front: {r(at.least)} to {r(at.most)}. Take <b>{at.pick}</b>
+    {at.bite && <>, it bites {r(at.bite)}</>}. Pilot first; try one in scrap.
   </>
 );
 
@@ -38,7 +38,7 @@ type Row = { readonly count: number; readonly marks: readonly string[]; readonly
 export const bottomRow = (column: number | undefined, { count, marks, in: off }: Row): string =>
   `${column === undefined ? '' : `Column ${column}: `}${counted(count, 'screw', 'screws')} up through each bottom into its back, ${marks.join(', ')} from the left and ${off} in from the back edge, which is flush with the sides.`;
 export const bottomTake = (long: Length, bite: Length | undefined): string =>
-  `Take ${w(long)}${bite ? `, it bites ${w(bite)}` : ''}. Pilot first.`;
+  `Take ${w(long)}${bite ? `, it bites ${r(bite)}` : ''}. Pilot first.`;
 export const bottomNone = (least: Length, most: Length): string =>
-  `No screw on the shelf does: one between ${w(least)} and ${w(most)} is wanted.`;
+  `No screw on the shelf does: one between ${r(least)} and ${r(most)} is wanted.`;
 export const bottomMoves = 'Do not glue it in; in solid wood make the holes slots, so that it can move.';

@@ -9,7 +9,7 @@ import type { Schedule } from '../../trade/install/schedule';
 import { pipesIn, type Screw, usualTipMargin } from '../../trade/install/screw';
 import type { ScrewWall } from '../../trade/install/wall';
 import { counted, wordFor } from '../shared/counted';
-import { closely, exactly as w } from '../shared/exact-words';
+import { closely, reckoned as r, exactly as w } from '../shared/exact-words';
 
 export const title = 'Screws and anchors';
 export const toCase = 'Case';
@@ -116,17 +116,17 @@ const longest = ({ clear, most }: Screw): Length => clear ?? most;
 /** Which screw bites enough, with its tip and its bite. */
 export const takes = (screw: Screw, units: Units, isWall: boolean): string =>
   screw.pick && screw.bite
-    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${w(screw.bite)}. From ${w(screw.least)} to ${w(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipesIn(units))} in at most` : `${w(figureIn(units, usualTipMargin))} left in front of the tip`}.`
+    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${r(screw.bite)}. From ${r(screw.least)} to ${r(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipesIn(units))} in at most` : `${w(figureIn(units, usualTipMargin))} left in front of the tip`}.`
     : '';
 
 export const deep = (by: Length, units: Units): string =>
-  `It goes ${w(by)} deeper than ${w(pipesIn(units))} into the wall, where pipes and wires run: look for them first.`;
+  `It goes ${r(by)} deeper than ${w(pipesIn(units))} into the wall, where pipes and wires run: look for them first.`;
 
 /** Why none on the shelf does, by how much, and what would. */
 export function fails(screw: Screw, at: Pick<ScrewPlace, 'usual'>): string {
   const { fails, by } = screw;
-  const range = `one between ${w(screw.least)} and ${w(longest(screw))} is wanted`;
-  const off = by ? w(by) : '';
+  const range = `one between ${r(screw.least)} and ${r(longest(screw))} is wanted`;
+  const off = by ? r(by) : '';
   switch (fails) {
     case undefined:
       return '';

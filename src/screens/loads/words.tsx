@@ -7,7 +7,7 @@ import type { SagCure } from '../../trade/loads/sag-cures';
 import type { Stuff } from '../../trade/loads/stuff';
 import { inSentence } from '../../ui/pad-words';
 import { counted } from '../shared/counted';
-import { closely, exactly as w } from '../shared/exact-words';
+import { closely, reckoned, exactly as w } from '../shared/exact-words';
 import { failed } from '../shared/last-notes-words';
 import { unweighed } from '../shared/lot-words';
 import { inUnit, measureUnit, weight } from '../shared/pounds';
@@ -50,8 +50,8 @@ export const shelf = (
   },
 ) => (
   <>
-    Spans {w(span)}, {w(deep)} deep, {closely(thick)} {stuffs[at.stuff]} with its grain {grain} the span. On
-    its front edge {at.strip}
+    Spans {reckoned(span)}, {reckoned(deep)} deep, {closely(thick)} {stuffs[at.stuff]} with its grain {grain}{' '}
+    the span. On its front edge {at.strip}
     {at.tall && <> {at.tall} tall</>}; its back {at.back}; loaded {at.years}.
   </>
 );

@@ -1,5 +1,5 @@
 import type { Screw } from '../../trade/install/screw';
-import { exactly as w } from './exact-words';
+import { reckoned as w } from './exact-words';
 
 /** Why no screw on the shelf does. */
 export function screwText({ least, most, fails }: Screw): string {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { add, subtract } from '../../../src/length/length';
 import * as anchor from '../../../src/screens/install/anchor-words';
 import * as finish from '../../../src/screens/install/finish-words';
 import * as labels from '../../../src/screens/install/label-words';
@@ -24,10 +25,18 @@ describe('screws', () => {
       'Take 1 1/4, the longest that bites enough: it bites 1/2',
     );
     expect(screws.takes(pick, 'in', true)).toContain('the shortest that bites enough');
+    // through 18 mm, a bite of 1 1/4: 1.959 at the least, in a job that is in inches
+    const inches = {
+      ...pick,
+      pick: l('2'),
+      least: add(l('18 mm'), l('1 1/4')),
+      bite: subtract(l('2'), l('18 mm')),
+    };
+    expect(screws.takes(inches, 'in', true)).toContain('it bites 1.291. From 1.959 to 1 1/4 would do');
     const wall = { ...pick, clear: l('50 mm') };
     expect(screws.takes(wall, 'mm', true)).toContain('the tip 40 mm in at most');
     expect(screws.takes(pick, 'mm', false)).toContain('3 mm left in front of the tip');
-    expect(screws.deep(l('5 mm'), 'mm')).toContain('5 mm deeper than 40 mm into the wall');
+    expect(screws.deep(l('5 mm'), 'mm')).toContain('deeper than 40 mm into the wall');
     const says = (code: 'too-short' | 'too-long' | 'none-between' | 'no-room') =>
       screws.fails({ ...limits, fails: code, by: l('1/16') }, { usual });
     expect(says('too-short')).toBe(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ratio } from '../../../src/length/length';
+import { ratio, subtract } from '../../../src/length/length';
 import * as words from '../../../src/screens/loads/words';
 import { l } from '../../length/write-figures';
 import { said } from '../said';
@@ -22,6 +22,13 @@ test('a shelf says what it spans, of what, and how it is held and loaded', () =>
   expect(said(words.shelf(span, { ...at, strip: 'a strip of Oak', tall: '2' }))).toContain(
     'a strip of Oak 2 tall;',
   );
+});
+
+// 18 1/2 less a nailer of 18 mm is 17.7913: 451.9 mm to the tenth, in a job that is in inches all the same
+test('in inches a shelf is said in inches, whatever its sheets were given in', () => {
+  const shelf = { span: l('14 1/4'), deep: subtract(l('18 1/2'), l('18 mm')), thick: l('23/32') };
+  const at = { stuff: 'ply', strip: '', tall: undefined, back: '', years: '' } as const;
+  expect(said(words.shelf({ grain: 'along', shelf }, at))).toContain('Spans 14 1/4, 17.791 deep, 0.719');
 });
 
 test('what it is reckoned with says whether somebody entered it', () => {
