@@ -55,8 +55,6 @@ type New = Pick<Part, 'stage' | 'end' | 'fitted'> &
     readonly width: Sum;
     /** It must enter an opening: rounded down. */
     readonly enters?: boolean;
-    /** Its length stands between two housings: rounded down. */
-    readonly between?: boolean;
     /** The openings its length and its width go across, and whether it sets them. */
     readonly spans?: { readonly length?: Opening; readonly width?: Opening; readonly sets?: boolean };
     readonly copies?: number;
@@ -76,7 +74,7 @@ export function partOf({ sizes, tape }: Making, part: New): Part {
     stock: part.stock,
     stuff: stockOf(c, part.stock),
     thickness: thick(part.stock),
-    length: { ...sizeAt(part.length, tape, part.between ? 'floor' : mode), ...spans(length) },
+    length: { ...sizeAt(part.length, tape, mode), ...spans(length) },
     width: { ...sizeAt(part.width, tape, mode), ...spans(width) },
     end: part.end,
     stage: part.stage,
@@ -233,7 +231,7 @@ function partition(making: Making, k: number): Part {
       plus(tonguesTerm(c) ?? (c.hasTop ? 'bottom-and-top-dado-depths' : 'bottom-dado-depth'), seats),
     ),
     width: sizes.inner,
-    between: true,
+    enters: true,
     spans: { length: 'up', width: 'deep' },
     end: 'bottom',
     stage: 'carcass',

@@ -85,7 +85,7 @@ function fixedShelf(making: Making, i: Inside): Part {
       planned,
     ),
     width: making.sizes.inner,
-    between: true,
+    enters: true,
     end: 'left',
     stage: 'carcass',
   });

@@ -50,3 +50,20 @@ test('a rabbet hides a groove no deeper than it; in one that is shallower it wou
 test('a back in rabbets has none', () => {
   expect(backGroove(work(plainCase).sizes, 'left')).toEqual([]);
 });
+
+// 17 1/2 − 1/2 − 15/64 is 16 49/64: half a mark over 16 3/4. Source: common practice, what stands before a back goes down.
+test('what stands before a back in a groove is no deeper than the case is there', () => {
+  const fixed = plainCase.inside.filter(({ kind }) => kind === 'fixed');
+  const of = work({ ...grooved, backGrooveWide: l('15/64'), inside: fixed });
+  expect(['partition1', 'fixed1'].map((role) => w(part(of, role).width.mark.value))).toEqual([
+    '16 3/4',
+    '16 3/4',
+  ]);
+});
+
+// 17 1/2 − 17/64 is 17 15/64: with bottom and top, which set it, to the nearest 17 1/4
+test('before a back in rabbets it is as wide as bottom and top are cut', () => {
+  const of = work({ ...plainCase, backWide: l('17/64') });
+  const wide = (role: string) => w(part(of, role).width.mark.value);
+  expect(['bottom', 'top', 'partition1', 'fixed1'].map(wide)).toEqual(Array(4).fill('17 1/4'));
+});
