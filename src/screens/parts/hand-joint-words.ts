@@ -103,6 +103,14 @@ const meets: Readonly<Record<HoleMeets, string>> = {
   corner: 'the notch for the toe board',
 };
 
+/** What of a row that runs off its part stays on it. */
+function onPartWords({ fits }: Extract<HandJointFault, { readonly code: 'hole-off' }>): string {
+  if (fits === 'moved') return 'Moved in by that much it fits.';
+  if ('wide' in fits) return `A hole fits that is ${w(fits.wide)} wide at most.`;
+  const first = fits.first === 'there' ? 'With the first there' : 'With the first moved in to the end';
+  return `${first}, ${counted(fits.holes, 'hole stays', 'holes stay')} on it.`;
+}
+
 /** Where a row fits that runs into something. */
 function fitsWords(fits: InCut['fits']): string {
   if (!fits) return 'No room is left for it beside that, moved either way: fewer holes may fit.';
@@ -123,13 +131,6 @@ export function crosses(found: readonly Crossing[]): string {
   const fits = found[0]?.fits;
   const clear = fits ? ` ${moved(fits)} it is clear of them.` : '';
   return `It cuts into ${rows.join(' and ')}: no pin holds there.${clear}`;
-}
-
-/** What goes on a part that a row runs off. */
-function goesOn({ goes }: HandJointFault & { readonly code: 'hole-off' }): string {
-  if (!goes) return 'Moved in by that much it stays on.';
-  if ('wide' in goes) return `A hole at most ${w(goes.wide)} wide goes on it.`;
-  return `So far apart, at most ${counted(goes.holes, 'hole goes', 'holes go')} on it.`;
 }
 
 /** Why it is not cut, and what would fit. */
@@ -156,7 +157,7 @@ export function fault(found: HandJointFault, done: 'cut' | 'bored' = 'cut'): str
     case 'holes-meet':
       return `It is not bored: the holes run into each other. More than ${w(found.dia)} apart they do not.`;
     case 'hole-off':
-      return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. ${goesOn(found)}`;
+      return `It is not bored: ${offAt[found.over]} runs ${w(found.by)} off the part. ${onPartWords(found)}`;
     case 'hole-in-cut':
       return `It is not bored: hole ${found.no} runs into ${meets[found.cut]} that is there already. ${fitsWords(found.fits)}`;
     default:

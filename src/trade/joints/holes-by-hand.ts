@@ -4,13 +4,13 @@ import {
   equals,
   half,
   howMany,
-  isNegative,
   isPositive,
   type Length,
   subtract,
   times,
+  zero,
 } from '../../length/length';
-import { toWhole } from '../../length/round';
+import { wholePart } from '../../length/round';
 import type { Part } from '../carcass/part';
 import { around, type Span } from '../carcass/taken';
 import type { Bore } from '../shelves/bore';
@@ -25,32 +25,31 @@ export type HandHoles = Pick<Bore, 'id' | 'face' | 'off' | 'dia' | 'deep' | 'pit
   readonly count: number;
 };
 
-type Over = 'first' | 'last' | 'near' | 'far';
-
-/** What goes on a part at most where moving a row does not help: so many holes so far apart, or so wide. */
-type Goes = { readonly holes: number } | { readonly wide: Length };
-
 /**
  * Why a row is not bored: its holes run into each other; a hole runs off the part, by so much, `near` and `far` over
- * the edge it stands off and the other, and what goes on it where the row does not; or one runs into a cut that is
- * there already.
+ * the edge it stands off and the other; or one runs into a cut that is there already.
  */
 export type HolesFault =
   | { readonly code: 'holes-meet'; readonly dia: Length }
-  | { readonly code: 'hole-off'; readonly over: Over; readonly by: Length; readonly goes?: Goes }
+  | {
+      readonly code: 'hole-off';
+      readonly over: 'first' | 'last' | 'near' | 'far';
+      readonly by: Length;
+      readonly fits: OnPart;
+    }
   | ({ readonly code: 'hole-in-cut' } & InCut);
+
+/**
+ * What of a row stays on its part: all of it, moved in; so many holes, with the first where it is or moved in to the
+ * end; or holes so wide at most.
+ */
+type OnPart =
+  | 'moved'
+  | { readonly holes: number; readonly first: 'there' | 'moved' }
+  | { readonly wide: Length };
 
 const middles = ({ first, pitch, count }: HandHoles): readonly Length[] =>
   Array.from({ length: count }, (_, k) => add(first, times(pitch, BigInt(k))));
-
-/** What goes on a part so long and wide in place of a row; nothing where the row does, moved. */
-function goesOn({ length, width }: Part, { pitch, dia, count }: HandHoles, over: Over): Goes | undefined {
-  const has = (over === 'first' || over === 'last' ? length : width).sum.value;
-  const beside = subtract(has, dia);
-  if (isNegative(beside)) return { wide: has };
-  if (over === 'near' || over === 'far' || atMost(times(pitch, BigInt(count - 1)), beside)) return undefined;
-  return { holes: Number(toWhole(howMany(beside, pitch), 'floor')) + 1 };
-}
 
 /** What keeps a row from being bored, itself left out of what is there. */
 export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
@@ -64,13 +63,25 @@ export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
     far: subtract(add(off, half(dia)), part.width.sum.value),
   };
   for (const over of ['first', 'last', 'near', 'far'] as const)
-    if (isPositive(overs[over])) {
-      const goes = goesOn(part, row, over);
-      return { code: 'hole-off', over, by: overs[over], ...(goes ? { goes } : {}) };
-    }
+    if (isPositive(overs[over]))
+      return { code: 'hole-off', over, by: overs[over], fits: onPart(part, row, over) };
   const holes: readonly Span[] = middles(row).map((middle) => around(middle, dia));
   const found = inCut(part, { ...row, holes, across: around(off, dia) }, cutsBeside(part, row));
   return found && { code: 'hole-in-cut', ...found };
+}
+
+function onPart(part: Part, row: HandHoles, over: 'first' | 'last' | 'near' | 'far'): OnPart {
+  const { first, pitch, dia, count } = row;
+  const along = over === 'first' || over === 'last';
+  const has = (along ? part.length : part.width).sum.value;
+  if (!atMost(dia, has)) return { wide: has };
+  const long = along ? add(times(pitch, BigInt(count - 1)), dia) : dia;
+  if (atMost(long, has)) return 'moved';
+  const before = subtract(first, half(dia));
+  const holesFrom = (edge: Length) =>
+    Number(wholePart(howMany(subtract(subtract(has, dia), edge), pitch))) + 1;
+  const there = over === 'last' ? holesFrom(before) : 0;
+  return there > 0 ? { holes: there, first: 'there' } : { holes: holesFrom(zero), first: 'moved' };
 }
 
 /**

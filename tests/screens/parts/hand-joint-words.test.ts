@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { crosses, fault } from '../../../src/screens/parts/hand-joint-words';
+import type { HandJointFault } from '../../../src/trade/joints/by-hand';
 import type { Crossing } from '../../../src/trade/joints/crosses';
 import type { Bore } from '../../../src/trade/shelves/bore';
 import { l } from '../../length/write-figures';
@@ -24,13 +25,19 @@ test('a row that runs into something is said with what fits', () => {
   );
 });
 
-test('a row off its part is said to stay on it moved in only where it does', () => {
-  const off = { code: 'hole-off', over: 'last', by: l('1/8') } as const;
-  const so = 'It is not bored: the last hole runs 1/8 off the part.';
-  expect(fault(off)).toBe(`${so} Moved in by that much it stays on.`);
-  expect(fault({ ...off, goes: { holes: 3 } })).toBe(`${so} So far apart, at most 3 holes go on it.`);
-  expect(fault({ ...off, goes: { holes: 1 } })).toBe(`${so} So far apart, at most 1 hole goes on it.`);
-  expect(fault({ ...off, goes: { wide: l('3/16') } })).toBe(`${so} A hole at most 3/16 wide goes on it.`);
+test('a row that runs off its part says what stays on it', () => {
+  const off = { code: 'hole-off', over: 'last', by: l('8 1/8') } as const;
+  const said = (fits: Extract<HandJointFault, { code: 'hole-off' }>['fits']) => fault({ ...off, fits });
+  expect(said('moved')).toBe(
+    'It is not bored: the last hole runs 8 1/8 off the part. Moved in by that much it fits.',
+  );
+  expect(said({ holes: 71, first: 'there' })).toBe(
+    'It is not bored: the last hole runs 8 1/8 off the part. With the first there, 71 holes stay on it.',
+  );
+  expect(said({ holes: 1, first: 'moved' })).toContain(
+    'With the first moved in to the end, 1 hole stays on it.',
+  );
+  expect(said({ wide: l('1 1/2') })).toContain('A hole fits that is 1 1/2 wide at most.');
 });
 
 test('a row that comes out is not bored, a cut that does is not cut', () => {

@@ -71,31 +71,42 @@ describe('what keeps it from being bored', () => {
 
   // half a hole is 1/8
   test('a hole over an end or an edge, by how much', () => {
-    expect(by({ first: l('1/16') })).toEqual({ code: 'hole-off', over: 'first', by: '1/16' });
+    expect(by({ first: l('1/16') })).toEqual({ code: 'hole-off', over: 'first', by: '1/16', fits: 'moved' });
     expect(by({ first: l('1/8') })).toBeUndefined();
-    expect(by({ off: l('0') })).toEqual({ code: 'hole-off', over: 'near', by: '1/8' });
+    expect(by({ off: l('0') })).toEqual({ code: 'hole-off', over: 'near', by: '1/8', fits: 'moved' });
     const deep = width.sum.value;
-    expect(by({ off: deep })).toEqual({ code: 'hole-off', over: 'far', by: '1/8' });
-    expect(by({ first: length.sum.value, count: 1 })).toEqual({ code: 'hole-off', over: 'last', by: '1/8' });
+    expect(by({ off: deep })).toEqual({ code: 'hole-off', over: 'far', by: '1/8', fits: 'moved' });
+    expect(by({ first: length.sum.value, count: 1 })).toEqual({
+      code: 'hole-off',
+      over: 'last',
+      by: '1/8',
+      fits: 'moved',
+    });
   });
 
-  // on 10 the middles of holes of 1/4 may lie from 1/8 to 9 7/8, so 9 3/4 apart: 2 and a bit of 4, three holes
-  test('a row longer than its part, or a hole wider, is not said to fit once it is moved: what goes on it is', () => {
-    const sized = (long: string, wide: string) => ({
-      ...side,
-      length: { ...length, sum: { ...length.sum, value: l(long) } },
-      width: { ...width, sum: { ...width.sum, value: l(wide) } },
+  // 30 long: from 1 on, the last of an inch apart is at 29, its edge at 29 1/8; 30 would be 1/8 off.
+  // From 1/8, moved in to the end, 30 holes reach to 29 1/4.
+  test('a row longer than its part says how many holes stay on it', () => {
+    const short = { ...side, length: { ...length, sum: { ...length.sum, value: l('30') } } };
+    const found = (own: Partial<HandHoles>) => holesFault(short, row(own));
+    const over = { code: 'hole-off', over: 'last' };
+    expect(found({ count: 40 })).toMatchObject({ ...over, fits: { holes: 29, first: 'there' } });
+    expect(found({ count: 29 })).not.toMatchObject({ code: 'hole-off' });
+    expect(found({ count: 30 })).toMatchObject({ ...over, fits: 'moved' });
+    expect(found({ count: 40, first: l('35') })).toMatchObject({
+      ...over,
+      fits: { holes: 30, first: 'moved' },
     });
-    const goes = (of: ReturnType<typeof sized>, own: Partial<HandHoles>) => {
-      const found = holesFault(of, row({ pitch: l('4'), ...own }));
-      return found?.code === 'hole-off' ? [found.over, found.goes] : undefined;
-    };
-    expect(goes(sized('10', '12'), { count: 4 })).toEqual(['last', { holes: 3 }]);
-    expect(goes(sized('10', '12'), { count: 3, first: l('2') })).toEqual(['last', undefined]);
-    expect(goes(sized('8 1/4', '12'), { count: 3, first: l('1/2') })).toEqual(['last', undefined]);
-    expect(goes(sized('3', '12'), { count: 2, first: l('1/16') })).toEqual(['first', { holes: 1 }]);
-    expect(goes(sized('10', '3/16'), { count: 1, off: l('3/32') })).toEqual(['near', { wide: l('3/16') }]);
-    expect(goes(sized('10', '12'), { count: 1, off: l('12') })).toEqual(['far', undefined]);
+    expect(found({ count: 40, first: l('0') })).toMatchObject({
+      code: 'hole-off',
+      over: 'first',
+      fits: { holes: 30, first: 'moved' },
+    });
+  });
+
+  test('a hole wider than its part says how wide one may be', () => {
+    const wider = by({ dia: l('100'), count: 1 });
+    expect(wider).toMatchObject({ code: 'hole-off', fits: { wide: length.sum.value } });
   });
 
   test('a groove of its face, by the number of the hole', () => {
