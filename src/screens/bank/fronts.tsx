@@ -177,7 +177,7 @@ type FactsProps = Pick<DrawnProps, 'column' | 'tape'> & { readonly fronts: Worke
 const Facts = ({ fronts, column, tape }: FactsProps) => (
   <ul class="bays pad-x">
     <WhyRow words={words.together} sum={fronts.total} tape={tape} />
-    <WhyRow words={words.wide} sum={column.width.sum} tape={tape} />
+    <WhyRow words={words.wide} sum={column.width.sum} mark={column.width.mark} tape={tape} />
     <WhyRow words={words.sill} sum={column.opening.sill} tape={tape} />
   </ul>
 );
