@@ -1,5 +1,6 @@
 import { inches, type Length } from '../../length/length';
 import type { BanksMeet } from '../../trade/boxes/banks-meet';
+import type { ShelfAcross } from '../../trade/fronts/opening';
 import { exactly as w } from '../shared/exact-words';
 import { nameOf } from './words';
 
@@ -65,6 +66,15 @@ export const thinTails = (tail: Length): string =>
 
 export const hungSkew = (off: Length): string =>
   `The opening is ${w(off)} higher at one side. Hung with their boxes, the fronts stand level: all of it is in the gap at the top.`;
+
+/** A fixed shelf in the way of drawers, and how it would not be. */
+export function shelfAcross({ from, to, behind }: ShelfAcross): string {
+  if (!behind)
+    return `A fixed shelf stands across the opening, ${w(from)} to ${w(to)} over its lower edge: no drawer passes it. A middle rail in front of it makes two openings, one under the shelf and one over it.`;
+  return behind.edge === 'lower'
+    ? `A fixed shelf stands ${w(behind.by)} up into the opening, behind its lower edge: so much lower it is out of the way.`
+    : `A fixed shelf hangs ${w(behind.by)} down into the opening, behind its upper edge: so much higher it is out of the way.`;
+}
 
 /** A drawer that stands in one of the bank over or under its rail. */
 export function meets({ drawer, over, other, no, by, fits }: BanksMeet): string {

@@ -34,6 +34,7 @@ function frontsWorth(fronts: WorkedFronts, column: WorkedColumn, tape: Tape): re
   return [
     ...(low.length > 0 ? [words.low(low)] : []),
     ...column.warnings.map((x) => words.hangsPast(x.side, x.over, x.edge)),
+    ...(column.opening.shelves ?? []).map(words.shelfAcross),
     ...coverWorth(fronts, column),
     ...(own ? hungWorth(fronts, column) : skewWorth(fronts, column)),
     ...(column.fitted > 0 ? gapWorth(column) : plannedWorth(fronts, column, tape)),

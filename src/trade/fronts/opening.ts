@@ -34,6 +34,8 @@ export type Opening = {
   readonly standUp: Length;
   /** Free over its upper edge, behind a frame: up to a fixed shelf or the top. */
   readonly head?: Length | undefined;
+  /** Fixed shelves behind the frame that stand in the opening: no drawer passes them. */
+  readonly shelves?: readonly ShelfAcross[];
   /** Face of the frame, or front edges of the case, to the inside of the back. */
   readonly deep: Sum;
   /** How much of case or frame a covering front can lie on. */
@@ -54,6 +56,14 @@ export type Opening = {
   readonly back?: Length | undefined;
 };
 
+/** A shelf across an opening: where it stands over the lower edge, and which way out is the shorter. Inches. */
+export type ShelfAcross = {
+  readonly from: Length;
+  readonly to: Length;
+  /** Out of sight behind the lower or the upper edge with so little moved; nothing for one that stands amid. */
+  readonly behind?: { readonly edge: 'lower' | 'upper'; readonly by: Length };
+};
+
 /** What keeps an opening from being known. */
 export type OpeningProblem =
   | { readonly code: 'missing'; readonly field: 'width' | 'height' | 'depth' }
@@ -64,7 +74,10 @@ export type OpeningProblem =
   | { readonly code: 'no-floor' }
   | { readonly code: 'closed'; readonly by: Length };
 
-type Planned = Pick<Opening, 'wide' | 'high' | 'sill' | 'stand' | 'standUp' | 'head' | 'deep' | 'edges'>;
+type Planned = Pick<
+  Opening,
+  'wide' | 'high' | 'sill' | 'stand' | 'standUp' | 'head' | 'shelves' | 'deep' | 'edges'
+>;
 
 /**
  * The opening of a column: as planned from the case or as said, then as measured where that is taken up.
@@ -150,6 +163,7 @@ function inFrame(sizes: Sizes, bay: number, over: string | undefined): Planned {
       ? sumOf(plus('rail-to-rail', next.low), minus('rail-under', floor))
       : sumOf(plus('frame-opening-height', top, frame.middles), minus('rail-under', floor)),
     head: headOver(sizes, bay, { top: add(frame.sill.value, top), rail: next?.thick }),
+    shelves: shelvesAcross(sizes, bay, [add(frame.sill.value, floor), add(frame.sill.value, top)]),
     ...standIn(sizes, bay, sumOf(plus('sill', frame.sill.value, frame.sill), plus('rail-under', floor))),
     deep: sumOf(plus('frame', sizes.thick('frame')), plus('case-to-back', inner.value, inner)),
     edges: {
@@ -171,6 +185,22 @@ function headOver(
   const shelf = across(sizes, bay, 'fixed').find(({ low }) => !less(low, top));
   const free = longest(zero, subtract(shelf?.low ?? sizes.clearHeight.value, top));
   return rail ? shortest(rail, free) : free;
+}
+
+/** The fixed shelves of a bay between the edges of an opening in its frame, over the bottom. */
+function shelvesAcross(
+  sizes: Sizes,
+  bay: number,
+  [lower, upper]: readonly [Length, Length],
+): readonly ShelfAcross[] {
+  return across(sizes, bay, 'fixed').flatMap(({ low, thick }): readonly ShelfAcross[] => {
+    const [over, under] = [subtract(add(low, thick), lower), subtract(upper, low)];
+    if (!isPositive(over) || !isPositive(under)) return [];
+    const [from, to] = [subtract(low, lower), over];
+    if (!isPositive(from)) return [{ from, to, behind: { edge: 'lower', by: over } }];
+    if (!less(add(low, thick), upper)) return [{ from, to, behind: { edge: 'upper', by: under } }];
+    return [{ from, to }];
+  });
 }
 
 /** In a frame sticks stand on the bottom of the case, or on the highest fixed shelf below the opening. */

@@ -15,6 +15,19 @@ test('an edge is wide at a side, high at an end', () => {
   expect(words.hangsPast('top', l('5/8'), l('1/2'))).toContain('1/2 high');
 });
 
+test('a shelf in the way of drawers says where it stands and how it would not be', () => {
+  const at = { from: l('13 1/2'), to: l('14 7/32') };
+  expect(words.shelfAcross(at)).toBe(
+    'A fixed shelf stands across the opening, 13 1/2 to 14 7/32 over its lower edge: no drawer passes it. A middle rail in front of it makes two openings, one under the shelf and one over it.',
+  );
+  expect(words.shelfAcross({ ...at, behind: { edge: 'lower', by: l('1/4') } })).toBe(
+    'A fixed shelf stands 1/4 up into the opening, behind its lower edge: so much lower it is out of the way.',
+  );
+  expect(words.shelfAcross({ ...at, behind: { edge: 'upper', by: l('3/8') } })).toBe(
+    'A fixed shelf hangs 3/8 down into the opening, behind its upper edge: so much higher it is out of the way.',
+  );
+});
+
 test('what is left over comes at the end the fronts go on last', () => {
   expect(words.leftOver(l('1/64'), 'down', true)).toBe(
     'Less than one mark is left over: 1/64, in the gap at the bottom.',

@@ -70,6 +70,34 @@ describe('openingOf', () => {
     expect([at(found.high.value), at(found.sill.value)]).toEqual(['25 7/16', '31 31/32']);
   });
 
+  // the lower edge is 29/32 over the bottom, the upper 30 7/32; a shelf is 23/32
+  test.each([
+    ['15', { from: '14 3/32', to: '14 13/16' }],
+    ['1/4', { behind: { edge: 'lower', by: '1/16' } }],
+    ['30', { behind: { edge: 'upper', by: '7/32' } }],
+    ['29 1/2', { behind: { edge: 'upper', by: '23/32' } }],
+  ])('a fixed shelf %s over the bottom stands in the opening of a frame', (low, found) => {
+    expect(shelvesAt(low)).toMatchObject([found]);
+  });
+
+  test.each(['3/16', '30 7/32'])('one %s over the bottom lies all behind a rail', (low) => {
+    expect(shelvesAt(low)).toEqual([]);
+  });
+
+  const shelvesAt = (low: string) => {
+    const { inside } = framed.value.sizes.case;
+    const made = partsOf(
+      { ...framedCase, inside: [...inside, { id: 'shelf', kind: 'fixed', bay: 2, at: l(low) }] },
+      { stuff: sheets(), tape: '1/32' },
+    );
+    if (!made.ok) throw new Error(made.error.map((e) => e.code).join());
+    return (opening({}, made).shelves ?? []).map(({ from, to, behind }) => ({
+      from: at(from),
+      to: at(to),
+      ...(behind ? { behind: { ...behind, by: at(behind.by) } } : {}),
+    }));
+  };
+
   test('with no frame it is the bay itself, to the shelf or over it, and sticks stand under the box', () => {
     const under = opening({}, bare);
     expect([at(under.wide.value), at(under.high.value), at(under.sill.value)]).toEqual([
