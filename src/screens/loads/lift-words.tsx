@@ -232,7 +232,7 @@ export const loaded = (drawer: string, full: boolean): string =>
   `${drawer}, ${full ? 'with its things' : 'empty'}`;
 /** A part that comes out piece by piece. */
 export const allOf = (part: string, copies: number): string =>
-  copies === 1 ? part : `${part}, each of the ${copies},`;
+  copies === 1 ? part : `${part} (each of the ${copies})`;
 
 const blanks = {
   out: 'how far out the hands start',

@@ -47,6 +47,10 @@ test('a step of moving in says when it takes two, and by how much', () => {
     'Put back Drawer 2, 8 lb.',
   );
   expect(words.step({ code: 'anchor', id: 'c' }, 'the case')).toBe('Anchor the case.');
+  const shelves = words.allOf('Loose shelf', 2);
+  expect(words.step({ code: 'loose-out', id: 'l', pounds: ratio(6n), people: 1 }, shelves)).toBe(
+    'Take out Loose shelf (each of the 2), 6 lb.',
+  );
 });
 
 test('one trip or several, one drawer or none', () => {
