@@ -119,7 +119,7 @@ test('butted joints held by dowels, biscuits or slant screws: from the case to C
   );
   await typeInto(page, 'Bottom and sides: slant screws: the head, so wide', '11/32');
   // 1 1/4 bites 5/8 × .9659 = .6037 of 3/4 and leaves 1/8
-  await expect(page.locator('main')).toContainText('Take 1 1/4, driven at 15°');
+  await expect(page.locator('main')).toContainText('Take screws 1 1/4 long, driven at 15°');
   await hold('Fixed shelves and their walls', 'by biscuits');
   // 2 from either end, (12 − 4) ÷ 6 goes up to 2 spaces
   await expect(page.locator('main')).toContainText('3 in each: marks from the front edge 2, 6, 10.');

@@ -25,8 +25,8 @@ export const take = (at: {
   readonly bite: Length | undefined;
 }) => (
   <>
-    Through the box front into the front: {r(at.least)} to {r(at.most)}. Take <b>{at.pick}</b>
-    {at.bite && <>, it bites {r(at.bite)}</>}. Pilot first; try one in scrap.
+    Through the box front into the front: {r(at.least)} to {r(at.most)}. Take screws <b>{at.pick}</b> long
+    {at.bite && <>, each bites {r(at.bite)}</>}. Pilot first; try one in scrap.
   </>
 );
 
@@ -38,7 +38,7 @@ type Row = { readonly count: number; readonly marks: readonly string[]; readonly
 export const bottomRow = (column: number | undefined, { count, marks, in: off }: Row): string =>
   `${column === undefined ? '' : `Column ${column}: `}${counted(count, 'screw', 'screws')} up through each bottom into its back, ${marks.join(', ')} from the left and ${off} in from the back edge, which is flush with the sides.`;
 export const bottomTake = (long: Length, bite: Length | undefined): string =>
-  `Take ${w(long)}${bite ? `, it bites ${r(bite)}` : ''}. Pilot first.`;
+  `Take screws ${w(long)} long${bite ? `, each bites ${r(bite)}` : ''}. Pilot first.`;
 export const bottomNone = (least: Length, most: Length): string =>
   `No screw on the shelf does: one between ${r(least)} and ${r(most)} is wanted.`;
 export const bottomMoves = 'Do not glue it in; in solid wood make the holes slots, so that it can move.';

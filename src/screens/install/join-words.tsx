@@ -202,7 +202,7 @@ export function biscuitFails(error: BiscuitError): string {
 }
 
 export const slant = ({ long, bite, meets, seatBack }: SlantScrew): string =>
-  `Take ${w(long)}, driven at 15°: it bites ${w(bite)}, square to the joint. Its line meets the bored face ${w(meets)} back, the seat lies ${w(seatBack)} back.`;
+  `Take screws ${w(long)} long, driven at 15°: each bites ${w(bite)}, square to the joint. Its line meets the bored face ${w(meets)} back, the seat lies ${w(seatBack)} back.`;
 
 export const head = ({ covered, coveredAt }: SlantScrew): string => {
   if (!isNegative(covered)) return `The head lies ${w(covered)} under the face.`;

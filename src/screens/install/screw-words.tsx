@@ -116,7 +116,7 @@ const longest = ({ clear, most }: Screw): Length => clear ?? most;
 /** Which screw bites enough, with its tip and its bite. */
 export const takes = (screw: Screw, units: Units, isWall: boolean): string =>
   screw.pick && screw.bite
-    ? `Take ${w(screw.pick)}, the ${isWall ? 'shortest' : 'longest'} that bites enough: it bites ${r(screw.bite)}. From ${r(screw.least)} to ${r(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipesIn(units))} in at most` : `${w(figureIn(units, usualTipMargin))} left in front of the tip`}.`
+    ? `Take screws ${w(screw.pick)} long, the ${isWall ? 'shortest' : 'longest'} that bite enough: each bites ${r(screw.bite)}. From ${r(screw.least)} to ${r(longest(screw))} would do, ${screw.clear ? `the tip ${w(pipesIn(units))} in at most` : `${w(figureIn(units, usualTipMargin))} left in front of the tip`}.`
     : '';
 
 export const deep = (by: Length, units: Units): string =>

@@ -15,6 +15,10 @@ test('a jig is spoken of only where there are holes from both ends', () => {
 
 test('the screw to take is named, and its bite where it is known', () => {
   const at = { least: l('1'), most: l('1 1/4'), pick: '1 1/8' };
-  expect(said(words.take({ ...at, bite: undefined }))).toContain('1 to 1 1/4. Take 1 1/8. Pilot first');
-  expect(said(words.take({ ...at, bite: l('1/2') }))).toContain('Take 1 1/8, it bites 1/2. Pilot first');
+  expect(said(words.take({ ...at, bite: undefined }))).toContain(
+    '1 to 1 1/4. Take screws 1 1/8 long. Pilot first',
+  );
+  expect(said(words.take({ ...at, bite: l('1/2') }))).toContain(
+    'Take screws 1 1/8 long, each bites 1/2. Pilot first',
+  );
 });

@@ -22,9 +22,9 @@ describe('screws', () => {
   test('say which to take, and why none will do, by how much and what would', () => {
     const pick = { ...limits, pick: l('1 1/4'), bite: l('1/2') };
     expect(screws.takes(pick, 'in', false)).toContain(
-      'Take 1 1/4, the longest that bites enough: it bites 1/2',
+      'Take screws 1 1/4 long, the longest that bite enough: each bites 1/2',
     );
-    expect(screws.takes(pick, 'in', true)).toContain('the shortest that bites enough');
+    expect(screws.takes(pick, 'in', true)).toContain('the shortest that bite enough');
     // through 18 mm, a bite of 1 1/4: 1.959 at the least, in a job that is in inches
     const inches = {
       ...pick,
@@ -32,7 +32,7 @@ describe('screws', () => {
       least: add(l('18 mm'), l('1 1/4')),
       bite: subtract(l('2'), l('18 mm')),
     };
-    expect(screws.takes(inches, 'in', true)).toContain('it bites 1.291. From 1.959 to 1 1/4 would do');
+    expect(screws.takes(inches, 'in', true)).toContain('each bites 1.291. From 1.959 to 1 1/4 would do');
     const wall = { ...pick, clear: l('50 mm') };
     expect(screws.takes(wall, 'mm', true)).toContain('the tip 40 mm in at most');
     expect(screws.takes(pick, 'mm', false)).toContain('3 mm left in front of the tip');
