@@ -74,7 +74,7 @@ test('a figure typed below nothing is not taken and says so, but where it can be
   await open(page, kerf(page));
   const dock = page.getByRole('dialog');
   await dock.getByLabel('or typed').fill('-1/64');
-  await expect(dock).toContainText('less than nothing: nothing or more');
+  await expect(dock).toContainText('1/64 inches less than nothing. A kerf is 1/32 to 1/4 inches.');
   await expect(dock.getByRole('button', { name: /^Use/ })).toBeHidden();
   await page.keyboard.press('Enter');
   await expect(dock).toBeVisible();

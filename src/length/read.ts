@@ -14,7 +14,7 @@ export type Note =
   | { readonly code: 'comma-of-thousands' }
   | { readonly code: 'over-120-inches' };
 
-type Reading = {
+export type Reading = {
   readonly value: Length;
   /** How it was read: `5 ft 3 3/4`, `18 mm`, `1 17/16 = 2 1/16`. */
   readonly echo: string;

@@ -2,6 +2,7 @@ import type { Ref } from 'preact';
 import type { Doubt } from '../length/bands';
 import type { Length } from '../length/length';
 import { readLength } from '../length/read';
+import { unitsOf } from '../length/tape';
 import type { Units } from '../length/units';
 import { writeShown } from '../length/write';
 import { writeBare } from './given';
@@ -73,7 +74,7 @@ type OddProps = Pick<ReturnType<typeof useKeyed>, 'keyed' | 'doubt' | 'refused' 
 export function Odd({ props, keyed, doubt, refused, take }: OddProps) {
   const given = givenBy(keyed, props);
   if (refused) return <Refused says={refused} />;
-  if (given.is === 'unread') return <Unread text={shownIn(keyed)} />;
+  if (given.is === 'unread') return <Unread text={shownIn(keyed).trim()} props={props} />;
   if (!doubt || given.is !== 'length' || !given.figure) return null;
   const { value, unit } = given.figure;
   const [odd, limit] = words.doubtText(doubt, value, { units: unit, kind: props.kind });
@@ -97,11 +98,19 @@ const Refused = ({ says }: { readonly says: string }) => (
   </div>
 );
 
-const Unread = ({ text }: { readonly text: string }) => (
+const Unread = ({ text, props }: { readonly text: string; readonly props: EntryProps }) => (
   <div class="odd">
-    <p>{readLength(text).ok ? words.underNothing : words.notALength}</p>
+    <p>{unreadSays(text, props)}</p>
   </div>
 );
+
+function unreadSays(text: string, { fill, tape, kind }: EntryProps): string {
+  const read = readLength(text, { unit: fill === 'length' ? unitsOf(tape) : 'in' });
+  if (!read.ok) return words.unread(read.error);
+  return fill === 'length'
+    ? words.underNothing(read.value, kind)
+    : words.amountUnderNothing(read.value.value);
+}
 
 function meantBy(doubt: Doubt, unit: Units): readonly (readonly [Length, string])[] {
   if (doubt.code === 'comma') return doubt.ways.map((x) => [x, words.itIs(x, unit)] as const);

@@ -1,5 +1,6 @@
-import type { Band, BandKind, Doubt } from '../length/bands';
-import type { Length } from '../length/length';
+import { type Band, type BandKind, bandOf, type Doubt } from '../length/bands';
+import { absolute, type Length } from '../length/length';
+import type { ReadError, Reading } from '../length/read';
 import type { Units } from '../length/units';
 import { writeDecimal, writeMillimetres, writeShown } from '../length/write';
 
@@ -16,8 +17,11 @@ export const fieldSays = (title: string, units: Units | undefined): string =>
 export const pieces = 'pieces';
 export const empty = 'empty';
 
-export const notALength = 'Not a length yet.';
-export const underNothing = 'That is less than nothing: nothing or more.';
+/** Why what was typed is no figure: it may be half done. */
+export const unread = ({ code, text }: ReadError): string =>
+  code === 'zero-denominator'
+    ? `“${text}” divides by zero. The figure under the line is 1 or more.`
+    : 'Not a length yet.';
 
 const nouns: Record<BandKind, string> = {
   thickness: 'A thickness',
@@ -44,6 +48,19 @@ const limits = ({ least, most }: Band, units: Units): string => {
   const to = `${number(most, units)} ${unitWords[units]}`;
   return least.n === 0n ? `${to} at most` : `${number(least, units)} to ${to}`;
 };
+
+/** A length below nothing, by how much, and what would do. @param kind of the blank */
+export function underNothing({ value, unit }: Pick<Reading, 'value' | 'unit'>, kind?: BandKind): string {
+  const units = unit === 'mm' || unit === 'cm' ? 'mm' : 'in';
+  const by = `${number(absolute(value), units)} ${unitWords[units]} less than nothing.`;
+  if (!kind) return `${by} It is nothing or more.`;
+  const { least, most } = bandOf(kind, units);
+  return `${by} ${nouns[kind]} is ${number(least, units)} to ${number(most, units)} ${unitWords[units]}.`;
+}
+
+/** The same of an amount, which has no unit of length. */
+export const amountUnderNothing = (value: Length): string =>
+  `${writeShown(absolute(value), 'in')} less than nothing. It is nothing or more.`;
 
 /** What is odd about a figure, and the limit. @param units it was read in */
 export function doubtText(doubt: Doubt, figure: Length, { units, kind }: DoubtOf): readonly [string, string] {
