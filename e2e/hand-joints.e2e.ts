@@ -9,7 +9,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
   await choose(page, 'Joint 1: along which edge or end', 'front edge');
-  await typeInto(page, 'Joint 1: how far from there', '1/2');
+  await typeInto(page, 'Joint 1: how far from the front edge', '1/2');
   await typeInto(page, 'Joint 1: how wide', '1/4');
   await typeInto(page, 'Joint 1: how deep', '2');
   // the side is 23/32 thick: 2 deep comes out by 1 9/32
@@ -25,7 +25,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await page.goto('./#/part/drawers~c1d1boxback');
   await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A groove');
-  await typeInto(page, 'Joint 1: how far from there', '13/32');
+  await typeInto(page, 'Joint 1: how far from the bottom edge', '13/32');
   await typeInto(page, 'Joint 1: how wide', '11/32');
   await typeInto(page, 'Joint 1: how deep', '3/16');
   await expect(
@@ -39,7 +39,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await typeInto(page, 'Joint 2: how far from the bottom edge', '1/2');
   await keyIn(page, 'Joint 2: how many', '4');
   await typeInto(page, 'Joint 2: how far apart', '2');
-  await typeInto(page, 'Joint 2: how far from there', '3');
+  await typeInto(page, 'Joint 2: how far the first is from the left end', '3');
   await expect(
     page.getByText(
       'It is not bored: hole 1 runs into a groove or a dado that is there already. Moved 7/32 toward the bottom edge it fits.',
@@ -48,7 +48,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await typeInto(page, 'Joint 2: how far from the bottom edge', '1 1/4');
   await expect(
     page.getByText(
-      'Holes 1/4 wide and 1/4 deep, 1 1/4 from the bottom edge: row added by hand: 4 holes, 3 to 9 from the left end, every 2.',
+      'Holes 1/4 wide and 1/4 deep in the inside face, 1 1/4 from the bottom edge: row added by hand: 4 holes, 3 to 9 from the left end, every 2.',
     ),
   ).toBeVisible();
   await shot(page, 'hand-holes-drawer');
@@ -56,7 +56,7 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await page.goto('./#/part/case~stile');
   await page.getByRole('button', { name: 'A joint or a row of holes' }).click();
   await choose(page, 'Joint 1: what is cut', 'A dado across it');
-  await typeInto(page, 'Joint 1: how far from there', '4 1/8');
+  await typeInto(page, 'Joint 1: how far from the bottom end', '4 1/8');
   await typeInto(page, 'Joint 1: how wide', '3/4');
   await typeInto(page, 'Joint 1: how deep', '9/32');
   await expect(
@@ -83,13 +83,13 @@ test('a groove added to a part by hand is said, refused where it comes out, and 
   await typeInto(page, 'Joint 1: how far from the front edge', '2');
   await keyIn(page, 'Joint 1: how many', '3');
   await typeInto(page, 'Joint 1: how far apart', '1');
-  await typeInto(page, 'Joint 1: how far from there', '1/16');
+  await typeInto(page, 'Joint 1: how far the first is from the bottom end', '1/16');
   await expect(page.getByText('the first hole runs 1/16 off the part')).toBeVisible();
-  await typeInto(page, 'Joint 1: how far from there', '20');
+  await typeInto(page, 'Joint 1: how far the first is from the bottom end', '20');
   await shot(page, 'hand-holes');
   await expect(
     page.getByText(
-      'Holes 1/4 wide and 3/8 deep, 2 from the front edge: row added by hand: 3 holes, 20 to 22 from the bottom end, every 1.',
+      'Holes 1/4 wide and 3/8 deep in the inside face, 2 from the front edge: row added by hand: 3 holes, 20 to 22 from the bottom end, every 1.',
     ),
   ).toBeVisible();
   await page.goto('./#/part/drawers~c1d1side');

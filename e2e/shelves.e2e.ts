@@ -87,7 +87,7 @@ test('loose shelves on pins, to the cards their holes are bored by', async ({ pa
   await choose(page, 'Joint 1: what is cut', 'A dado across it');
   await typeInto(page, 'Joint 1: how wide', '1/2');
   await typeInto(page, 'Joint 1: how deep', '1/4');
-  await typeInto(page, 'Joint 1: how far from there', '20');
+  await typeInto(page, 'Joint 1: how far from the bottom end', '20');
   await expect(page.getByRole('region', { name: 'A joint or a row of holes' })).toContainText(
     'It cuts into hole 8 of the front row and hole 8 of the rear row: no pin holds there. Moved 1/8 toward the top end it is clear of them.',
   );

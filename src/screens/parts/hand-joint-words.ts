@@ -47,7 +47,7 @@ export const slips: Readonly<Record<HandJoint['kind'], string>> = {
   notch: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
   mitre: '{kind} at the {at}, 45°, the long point outside.',
   holes:
-    '{kind} {width} wide and {depth} deep, {off} from the {edge}: {count} of them, the first {near} from the {end}, {pitch} apart.',
+    '{kind} in {bored}, {width} wide and {depth} deep, {off} from the {edge}: {count} of them, the first {near} from the {end}, {pitch} apart.',
   lap: '{kind}, its near shoulder {near} from the {end}, {width} long and {depth} deep, for {takes}.',
 };
 
@@ -67,18 +67,19 @@ const titles = {
   takes: 'What lies in it',
   width: 'How wide',
   depth: 'How deep',
-  near: 'How far from there',
+  near: 'How far from the {side}',
+  first: 'How far the first is from the {side}',
   face: 'In which face',
-  off: 'How far from the {edge} edge',
+  off: 'How far from the {side}',
   pitch: 'How far apart',
   count: 'How many',
 } as const;
 
-export type Blank = keyof typeof titles;
+export type Blank = Exclude<keyof typeof titles, 'first'>;
 
-/** Several joints of a part ask alike: each blank says which it is of. */
-export const ask = (blank: Blank, no: number, edge = ''): string =>
-  `Joint ${no}: ${titles[blank].toLowerCase().replace('{edge}', edge)}`;
+/** Several joints of a part ask alike: each blank says which it is of, and from which end or edge it is measured. */
+export const ask = (blank: keyof typeof titles, no: number, side = ''): string =>
+  `Joint ${no}: ${titles[blank].toLowerCase().replace('{side}', side)}`;
 
 export const nothing = 'anything';
 

@@ -12,7 +12,7 @@ import { type Ask, AskBlank } from '../shared/ask';
 import { AskDock } from '../shared/ask-dock';
 import { filled } from '../shared/filled';
 import { partWord } from '../shared/part-words';
-import { sideWords } from '../shared/placing-words';
+import { boredFace, sideWords } from '../shared/placing-words';
 import { countRefused, lengthRefused } from '../shared/refused-words';
 import { Acts } from '../shared/sentence';
 import * as words from './hand-joint-words';
@@ -63,6 +63,7 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
   const named: Readonly<Record<string, string>> = {
     end: words.endWords(part.end),
     edge: words.edgeWords(rowEdgeOf(part)),
+    bored: boredFace(part),
   };
   const like = joint.kind === 'dado' ? likeAsk(part, parts, joint) : undefined;
   const inFace = part.name.role === 'partition' ? words.inPartition[joint.kind] : undefined;
@@ -114,29 +115,19 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
   const { id, kind, at, takes } = joint;
   // one that was said before is offered as it was
   const places = kind === 'mitre' ? ends : [...new Set([...edgesOf(part), ...ends, at] as const)];
-  const called = words.kinds(edgesOf(part)[0]);
-  const offered = kinds.filter((one) => one === kind || isOffered(part, one));
-  const length = (blank: 'width' | 'depth' | 'near' | 'off' | 'pitch'): Ask => ({
+  const length = (
+    blank: 'width' | 'depth' | 'near' | 'off' | 'pitch',
+    title = words.ask(blank, no),
+  ): Ask => ({
     as: 'length',
-    title: words.ask(blank, no, rowEdgeOf(part)),
+    title,
     kind: 'place',
     now: joint[blank],
     refuse: lengthRefused,
     save: (value) => editHandJoint(id, { [blank]: value }),
   });
   return {
-    kind: {
-      as: 'choice',
-      title: words.ask('kind', no),
-      now: kind,
-      choices: offered.map((value) => ({ value, label: called[value] })),
-      save: (value) =>
-        editHandJoint(id, {
-          kind: kinds.find((one) => one === value),
-          // only an end is mitred
-          ...(value === 'mitre' && !ends.some((one) => one === at) ? { at: 'end' } : {}),
-        }),
-    },
+    kind: kindAsk(part, joint, no),
     at: {
       as: 'choice',
       title: words.ask('at', no),
@@ -153,11 +144,34 @@ function asksOf(part: Part, joint: HandJoint, no: number): Readonly<Record<words
     },
     width: length('width'),
     depth: length('depth'),
-    near: length('near'),
-    off: length('off'),
+    near: length('near', nearTitle(part, joint, no)),
+    off: length('off', words.ask('off', no, words.edgeWords(rowEdgeOf(part)))),
     pitch: length('pitch'),
     count: countAsk(joint, no),
   };
+}
+
+function kindAsk(part: Part, { id, kind, at }: HandJoint, no: number): Ask {
+  const called = words.kinds(edgesOf(part)[0]);
+  const offered = kinds.filter((one) => one === kind || isOffered(part, one));
+  return {
+    as: 'choice',
+    title: words.ask('kind', no),
+    now: kind,
+    choices: offered.map((value) => ({ value, label: called[value] })),
+    save: (value) =>
+      editHandJoint(id, {
+        kind: kinds.find((one) => one === value),
+        // only an end is mitred
+        ...(value === 'mitre' && !ends.some((one) => one === at) ? { at: 'end' } : {}),
+      }),
+  };
+}
+
+/** From the edge or end that a groove runs along, else from the reference end. */
+function nearTitle(part: Part, { kind, at }: HandJoint, no: number): string {
+  const side = sideWords(sideOf(part, kind === 'groove' ? at : 'end'));
+  return words.ask(kind === 'holes' ? 'first' : 'near', no, side);
 }
 
 /** The dados of other parts it may be set like; nothing where there are none. */

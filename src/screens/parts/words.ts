@@ -10,7 +10,7 @@ import { lapFace } from '../../trade/setups/lies';
 import type { Bore } from '../../trade/shelves/bore';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
-import { faceWord, sideWords } from '../shared/placing-words';
+import { boredFace, faceWord, sideWords } from '../shared/placing-words';
 import { rowWords, standsOff } from '../shared/row-words';
 import { fastenerWords, stoppedWords, takesWords } from '../shared/which-words';
 
@@ -139,16 +139,16 @@ export function joints(part: Part, tape: Tape): readonly string[] {
     ...dados(part),
     ...notches.map((notch) => `Notch ${cut(notch)}${notched(notch)}`),
     ...laps.map((lap) => `Lap ${cut(lap)}${inFace(part)}.`),
-    ...bores.map((bore) => rowLine(bore, tape)),
+    ...bores.map((bore) => rowLine(part, bore, tape)),
     ...fasteners.map((row) => fastenerLine(row, tape)),
     ...tongues.map(tongueLine),
     ...lines.map((line) => standsAt(line, end)),
   ];
 }
 
-/** A row of holes, how wide and deep they are and how far it is from its edge. */
-const rowLine = (bore: Bore, tape: Tape): string =>
-  `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep, ${w(bore.off)} from the ${standsOff(bore)} edge: ${rowWords({ bore }, tape)}.`;
+/** A row of holes, how wide and deep they are, in which face and how far it is from its edge. */
+const rowLine = (part: Part, bore: Bore, tape: Tape): string =>
+  `Holes ${w(bore.dia)} wide and ${w(bore.deep)} deep in ${boredFace(part, bore.face)}, ${w(bore.off)} from the ${standsOff(bore)} edge: ${rowWords({ bore }, tape)}.`;
 
 /** Holes or slots for what holds it: how wide and deep, how far off what, and where they are along the row. */
 function fastenerLine(row: FastenerRow, tape: Tape): string {

@@ -1,6 +1,9 @@
 import { markAt, type Tape } from '../../length/tape';
 import { writeMark } from '../../length/write';
+import type { Part } from '../../trade/carcass/part';
 import type { WorkName } from '../../trade/carcass/part-name';
+import type { Face } from '../../trade/grooves/layout';
+import { boredIn } from '../../trade/setups/lies';
 import type { Side } from '../../trade/setups/on';
 import type { FaceName, Placing } from '../../trade/setups/placing';
 import { capital } from './capital';
@@ -29,6 +32,12 @@ const lies = { down: 'down', up: 'up', in: 'away from you', out: 'toward you' } 
 
 /** A face of a part. @example faceWords('inside') // 'inside face' */
 export const faceWords = (named: FaceName): string => faces[named];
+
+/** The face of a part a row of holes is bored in. @example boredFace(shelf) // 'the upper face' */
+export function boredFace(part: Part, face?: Face): string {
+  const { named } = boredIn(part, { copy: undefined, ...(face ? { face } : {}) });
+  return / face$|^face with/.test(faces[named]) ? `the ${faces[named]}` : faces[named];
+}
 
 /** An end or an edge of a part. @example sideWords({ at: 'edge', named: 'back' }) // 'back edge' */
 export const sideWords = ({ at, named }: Side): string => `${named} ${at}`;

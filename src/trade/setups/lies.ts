@@ -63,7 +63,7 @@ function byHand({ made, end }: Board, { copy, face }: Required<Which>): Looks {
  * The face a row is bored in: that which is cut. Of a part whose faces have no names there it is the one that looks up
  * or into the case, and is called grooved once something else is cut in it.
  */
-function boredIn(part: Part, which: Which): Looks {
+export function boredIn(part: Part, which: Which): Looks {
   const looks = faceOf(part, which);
   if (looks.toward || part.board?.made === 'pair' || part.board?.made === 'partition') return looks;
   const inner = innerOf(part);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { crosses, fault } from '../../../src/screens/parts/hand-joint-words';
+import { ask, crosses, fault } from '../../../src/screens/parts/hand-joint-words';
 import type { HandJointFault } from '../../../src/trade/joints/by-hand';
 import type { Crossing } from '../../../src/trade/joints/crosses';
 import type { Bore } from '../../../src/trade/shelves/bore';
@@ -23,6 +23,11 @@ test('a row that runs into something is said with what fits', () => {
   expect(fault({ ...into, cut: 'end-joint' })).toBe(
     'It is not bored: hole 3 runs into the joint at the end that is there already. No room is left for it beside that, moved either way: fewer holes may fit.',
   );
+});
+
+test('a blank says from which end or edge it is measured', () => {
+  expect(ask('near', 1, 'bottom end')).toBe('Joint 1: how far from the bottom end');
+  expect(ask('first', 2, 'left end')).toBe('Joint 2: how far the first is from the left end');
 });
 
 test('a row that runs off its part says what stays on it', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import * as words from '../../../src/screens/parts/words';
 import type { Part } from '../../../src/trade/carcass/part';
 import { withDado } from '../../../src/trade/joints/dado-by-hand';
+import { withHoles } from '../../../src/trade/joints/holes-by-hand';
 import { l } from '../../length/write-figures';
 import { at, opened } from '../../plan/laid-sample';
 
@@ -59,6 +60,29 @@ describe('a part in words', () => {
     const rabbet = { ...side.rabbets[0], along, from: l('1/64'), to: l('64 15/64') };
     const [line] = words.joints({ ...side, rabbets: [rabbet] as Part['rabbets'] }, '1/32');
     expect(line).toContain('stopped: 1/32 to 64 7/32 from the bottom end.');
+  });
+
+  test.each([
+    ['case~left', 'the inside face', 'front'],
+    ['case~bottom', 'the upper face', 'front'],
+    ['case~shelf', 'the upper face', 'front'],
+    ['case~partition1', 'face A (left)', 'front'],
+    ['case~stile', 'the inside face', 'left'],
+    ['drawers~c1d1front', 'the inside face', 'bottom'],
+  ])('a row of holes of %s says in which face it is bored', (id, face, edge) => {
+    const made = withHoles(partOf(id), {
+      id: 'xr',
+      face: 'A',
+      off: l('1'),
+      dia: l('1/4'),
+      deep: l('3/8'),
+      pitch: l('1'),
+      first: l('2'),
+      count: 3,
+    });
+    expect(words.joints(made, '1/32').join('\n')).toContain(
+      `Holes 1/4 wide and 3/8 deep in ${face}, 1 from the ${edge} edge: row added by hand: 3 holes`,
+    );
   });
 
   test('a dado and a notch added by hand say where from the end, and in which edge', () => {
