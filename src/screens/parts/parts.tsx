@@ -1,7 +1,9 @@
 import { editBoard } from '../../job/edits';
+import { isZero } from '../../length/length';
+import type { Tape } from '../../length/tape';
 import { workOn } from '../../plan/part-work';
 import type { Plan } from '../../plan/plan';
-import type { Part } from '../../trade/carcass/part';
+import type { Part, Size } from '../../trade/carcass/part';
 import { Bar } from '../../ui/bar';
 import { Button } from '../../ui/button';
 import { Icon } from '../../ui/icon';
@@ -92,6 +94,13 @@ async function byHand(bench: Pick<Bench, 'newId' | 'act' | 'go'>): Promise<void>
   if (made) bench.go({ at: 'change', board: id });
 }
 
+const SizeOf = ({ size: { sum, mark }, tape }: { readonly size: Size; readonly tape: Tape }) =>
+  isZero(sum.value) ? (
+    <span class="muted">{words.notSaid}</span>
+  ) : (
+    <Mixed value={mark.value} rest={mark.rest} tape={tape} />
+  );
+
 type RowProps = {
   readonly part: Part;
   readonly plan: Plan;
@@ -111,9 +120,9 @@ function PartRow({ part, plan, bench }: RowProps) {
         </span>
       </span>
       <span class="pairsize">
-        <Mixed value={part.length.mark.value} rest={part.length.mark.rest} tape={tape} />
+        <SizeOf size={part.length} tape={tape} />
         <span aria-hidden="true">×</span>
-        <Mixed value={part.width.mark.value} rest={part.width.mark.rest} tape={tape} />
+        <SizeOf size={part.width} tape={tape} />
       </span>
     </button>
   );

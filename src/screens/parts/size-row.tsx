@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { equals } from '../../length/length';
+import { equals, isZero } from '../../length/length';
 import type { Tape } from '../../length/tape';
 import type { Size } from '../../trade/carcass/part';
 import { Mixed, Remainder } from '../../ui/mixed';
@@ -19,10 +19,16 @@ export function SizeRow({ label, size: { sum, mark, mode }, tape }: RowProps) {
           <b>{label}</b>
           <span class="s muted block">{words.why}</span>
         </span>
-        <Mixed value={mark.value} rest={mark.rest} size="bench" tape={tape} />
-        <Remainder rest={mark.rest} tape={tape} by={false} />
+        {isZero(sum.value) ? (
+          <span class="muted">{words.notSaid}</span>
+        ) : (
+          <>
+            <Mixed value={mark.value} rest={mark.rest} size="bench" tape={tape} />
+            <Remainder rest={mark.rest} tape={tape} by={false} />
+          </>
+        )}
       </button>
-      {open && (
+      {open && !isZero(sum.value) && (
         <div class="pad-x">
           <Why sum={sum} tape={tape} />
           <p class="note">{equals(sum.value, mark.value) ? words.exact : words.rounded(mode, sum.value)}</p>

@@ -33,6 +33,8 @@ export function state({ copies }: Part, cut: number, of: number): string {
 }
 
 export const why = 'why?';
+/** A size that nobody gave yet: of a board laid out by hand. */
+export const notSaid = 'not said';
 export const exact = 'Exactly on the mark.';
 
 const modes: Record<Rounding, string> = {

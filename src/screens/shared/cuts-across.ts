@@ -1,4 +1,4 @@
-import { forDrawing, type Length, subtract, zero } from '../../length/length';
+import { forDrawing, isZero, type Length, subtract, zero } from '../../length/length';
 import type { Part } from '../../trade/carcass/part';
 import type { FastenerRow } from '../../trade/fasteners/row';
 import { layOut } from '../../trade/grooves/lay-out';
@@ -49,9 +49,10 @@ function holesAt(
 /** Edges that lie low in the drawing. */
 const low: readonly string[] = ['front', 'bottom', 'right'];
 
+/** None of a board whose width nobody gave yet. */
 const boredRows = ({ bores = [], width, name }: Part, row?: string): readonly DrawnHole[] =>
   bores
-    .filter(({ id }) => row === undefined || id === row)
+    .filter(({ id }) => (row === undefined || id === row) && !isZero(width.sum.value))
     .flatMap((bore) => {
       const share = forDrawing(bore.off) / forDrawing(width.sum.value);
       return bore.holes.map(({ no, at }) => ({

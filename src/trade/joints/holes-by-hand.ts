@@ -5,6 +5,7 @@ import {
   half,
   howMany,
   isPositive,
+  isZero,
   type Length,
   subtract,
   times,
@@ -60,7 +61,8 @@ export function holesFault(part: Part, row: HandHoles): HolesFault | undefined {
     first: subtract(half(dia), first),
     last: subtract(last, part.length.sum.value),
     near: subtract(half(dia), off),
-    far: subtract(add(off, half(dia)), part.width.sum.value),
+    // a board laid out by hand may have no width yet
+    far: isZero(part.width.sum.value) ? zero : subtract(add(off, half(dia)), part.width.sum.value),
   };
   for (const over of ['first', 'last', 'near', 'far'] as const)
     if (isPositive(overs[over]))

@@ -147,4 +147,8 @@ test('holesOf draws a row off its edge where that lies', () => {
   expect(across({})).toEqual([[5, 0.25]]);
   expect(across({ edge: 'bottom' })).toEqual([[5, 0.25]]);
   expect(across({ edge: 'left' })).toEqual([[5, 0.75]]);
+  // a board that has no width yet has no place for them
+  const width = { sum: { value: l('0') } } as Part['width'];
+  const bores = [row] as unknown as Part['bores'];
+  expect(holesOf(sideWith({ width, bores, fasteners: [] } as Partial<Part>))).toEqual([]);
 });

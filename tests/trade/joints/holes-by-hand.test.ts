@@ -104,6 +104,12 @@ describe('what keeps it from being bored', () => {
     });
   });
 
+  test('of a board that has no width yet the far edge keeps nothing from it', () => {
+    const board = { ...side, width: { ...width, sum: { ...width.sum, value: l('0') } } };
+    expect(holesFault(board, row({}))).toBeUndefined();
+    expect(holesFault(board, row({ off: l('0') }))).toMatchObject({ code: 'hole-off', over: 'near' });
+  });
+
   test('a hole wider than its part says how wide one may be', () => {
     const wider = by({ dia: l('100'), count: 1 });
     expect(wider).toMatchObject({ code: 'hole-off', fits: { wide: length.sum.value } });
