@@ -162,6 +162,11 @@ export const setSays = (op: Operation, tape: Tape, tested: boolean): string =>
     ...(tested ? ['the test cut fits'] : []),
   ].join(', ');
 
+/** Blades and stacks go on the arbor of a saw; a bit stands in a machine of its own. */
+const onOneSpindle = (...ops: readonly [Operation, Operation]): boolean =>
+  ops[0].setup.machine === ops[1].setup.machine ||
+  ops.every(({ setup }) => ['blade', 'stack', 'shoulders'].includes(machineAt(setup.machine).cuts));
+
 /** The first step: what comes off and what goes on. */
 export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape): string {
   const sameCutter =
@@ -170,7 +175,7 @@ export function offAndOn(from: Operation | undefined, to: Operation, tape: Tape)
     from.setup.own?.id === to.setup.own?.id &&
     from.setup.cutter?.equals(to.setup.cutter ?? 0n);
   if (sameCutter) return `Unplug. The ${cutterOf(to, tape)} stays on; only its height is changed.`;
-  const off = from ? `${cutterOf(from, tape)} off, ` : '';
+  const off = from && onOneSpindle(from, to) ? `${cutterOf(from, tape)} off, ` : '';
   return `Unplug. ${capital(`${off}${cutterOf(to, tape)} on.`)}`;
 }
 export const measured = 'It measured';

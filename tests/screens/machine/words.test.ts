@@ -74,6 +74,18 @@ describe('a change of cutter', () => {
     );
   });
 
+  test('a bit comes off for another bit of its machine, not for the blade of a saw', () => {
+    const bit = (cutter: string, machine: 'template' | 'press') => ({
+      ...rip,
+      setup: { ...rip.setup, machine, cutter: l(cutter), height: l('3/8') },
+    });
+    expect(words.offAndOn(bit('1/4', 'template'), bit('3/8', 'template'), '1/32')).toBe(
+      'Unplug. 1/4 bit off, 3/8 bit on.',
+    );
+    expect(words.offAndOn(bit('1/4', 'template'), rip, '1/32')).toBe('Unplug. Blade on.');
+    expect(words.offAndOn(rip, bit('1/4', 'press'), '1/32')).toBe('Unplug. 1/4 bit on.');
+  });
+
   test('the bar sums up what is on, how high, and whether it was tested', () => {
     expect(words.setSays(stack('23/32', '1/4'), '1/32', true)).toBe(
       '23/32 stack on, 1/4 high, the test cut fits',
