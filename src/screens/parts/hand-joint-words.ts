@@ -134,6 +134,10 @@ export function crosses(found: readonly Crossing[]): string {
   return `It cuts into ${rows.join(' and ')}: no pin holds there.${clear}`;
 }
 
+/** A cut that rows by hand run into, by their numbers: they are left out, also where one is bored already. */
+export const keepsOff = (rows: readonly number[]): string =>
+  `${rows.length === 1 ? 'The row of joint' : 'The rows of joints'} ${numbersOf(rows)} would run into it and ${rows.length === 1 ? 'is' : 'are'} no longer among the cuts.`;
+
 /** Why it is not cut, and what would fit. */
 export function fault(found: HandJointFault, done: 'cut' | 'bored' = 'cut'): string {
   switch (found.code) {

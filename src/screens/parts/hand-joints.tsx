@@ -5,6 +5,7 @@ import type { Part } from '../../trade/carcass/part';
 import { crossedBy, faultOf, type HandJoint, sideOf } from '../../trade/joints/by-hand';
 import { othersLike } from '../../trade/joints/dado-by-hand';
 import { edgesOf, rowEdgeOf } from '../../trade/joints/edges';
+import { rowsKeptOff } from '../../trade/joints/rows-kept-off';
 import { Button, Chip } from '../../ui/button';
 import { Icon } from '../../ui/icon';
 import type { Bench } from '../bench';
@@ -37,7 +38,7 @@ export function HandJoints({ bench, part, plan }: Props) {
       {own.map((joint, k) => (
         <One
           key={joint.id}
-          {...{ bench, part, joint, open, no: k + 1, parts: plan.parts }}
+          {...{ bench, part, joint, own, open, no: k + 1, parts: plan.parts }}
           onOpen={setOpen}
         />
       ))}
@@ -52,14 +53,16 @@ export function HandJoints({ bench, part, plan }: Props) {
 type OneProps = Omit<Props, 'plan'> & {
   readonly parts: readonly Part[];
   readonly joint: HandJoint;
+  /** All that was added to the part, as it is counted there. */
+  readonly own: readonly HandJoint[];
   readonly no: number;
   readonly open: Ask | undefined;
   readonly onOpen: (ask: Ask) => void;
 };
 
-function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
+function One({ bench, part, parts, joint, own, no, open, onOpen }: OneProps) {
   const asks = asksOf(part, joint, no);
-  const says = saidOf(part, joint);
+  const says = saidOf(part, joint, own);
   const named: Readonly<Record<string, string>> = {
     end: words.endWords(part.end),
     edge: words.edgeWords(rowEdgeOf(part)),
@@ -100,11 +103,16 @@ function One({ bench, part, parts, joint, no, open, onOpen }: OneProps) {
 }
 
 /** Why it is not cut, or what it opens. */
-function saidOf(part: Part, joint: HandJoint): string | undefined {
+function saidOf(part: Part, joint: HandJoint, own: readonly HandJoint[]): string | undefined {
   const wrong = faultOf(part, joint);
   if (wrong) return words.fault(wrong, joint.kind === 'holes' ? 'bored' : 'cut');
   const crossed = crossedBy(part, joint);
-  return crossed.length > 0 ? words.crosses(crossed) : undefined;
+  const kept = rowsKeptOff(part, joint, own).map((row) => own.indexOf(row) + 1);
+  const says = [
+    crossed.length > 0 ? words.crosses(crossed) : '',
+    kept.length > 0 ? words.keepsOff(kept) : '',
+  ];
+  return says.filter(Boolean).join(' ') || undefined;
 }
 
 const kinds = ['rabbet', 'groove', 'dado', 'notch', 'lap', 'mitre', 'holes'] as const;

@@ -140,7 +140,7 @@ function mitredAt(part: Part, joints: readonly HandJoint[]): Pick<Part, 'mitres'
 }
 
 /** Their ids in the operations of the part: no id of a joint of a case begins so. */
-const idOf = ({ id }: HandJoint): string => `x${id}`;
+export const idOf = ({ id }: HandJoint): string => `x${id}`;
 
 /** A dado across a part, once all of it is said. */
 function dadoOf(joint: HandJoint): HandDado | undefined {

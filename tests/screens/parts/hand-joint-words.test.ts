@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ask, crosses, fault } from '../../../src/screens/parts/hand-joint-words';
+import { ask, crosses, fault, keepsOff } from '../../../src/screens/parts/hand-joint-words';
 import type { HandJointFault } from '../../../src/trade/joints/by-hand';
 import type { Crossing } from '../../../src/trade/joints/crosses';
 import type { Bore } from '../../../src/trade/shelves/bore';
@@ -22,6 +22,13 @@ test('a row that runs into something is said with what fits', () => {
   );
   expect(fault({ ...into, cut: 'end-joint' })).toBe(
     'It is not bored: hole 3 runs into the joint at the end that is there already. No room is left for it beside that, moved either way: fewer holes may fit.',
+  );
+});
+
+test('a cut that rows by hand run into names them', () => {
+  expect(keepsOff([1])).toBe('The row of joint 1 would run into it and is no longer among the cuts.');
+  expect(keepsOff([1, 3])).toBe(
+    'The rows of joints 1 and 3 would run into it and are no longer among the cuts.',
   );
 });
 
