@@ -33,8 +33,8 @@ export const asFrame = 'as drawn';
 export const compass = 'Set the compass to';
 export const offHere = (at: Length, off: Length): string =>
   off.n === 0n
-    ? `At ${w(at)} nothing comes off: here the pencil just touches.`
-    : `At ${w(at)} ${w(off)} comes off.`;
+    ? `At ${w(at)} over the floor nothing comes off: here the pencil just touches.`
+    : `At ${w(at)} over the floor ${w(off)} comes off.`;
 export const needs = (need: Length): string => `It takes ${w(need)} of overhang.`;
 export const short = (need: Length, by: Length): string =>
   `It takes ${w(need)} of overhang, ${w(by)} more than there is: the line would run into the case. A filler strip, or a wider stile.`;

@@ -33,16 +33,18 @@ export const ofCase = (name: string, part: string): string => `${name}: ${part}`
 
 type ThingBlanks = Readonly<Record<'many' | 'name' | 'tall' | 'long' | 'heavy', Blank>>;
 
-export const line = ({ many, name, tall, long, heavy }: ThingBlanks) => (
+const sizes = ({ many, name, tall, long, heavy }: ThingBlanks) => (
   <>
     {many} {name}, {tall} tall, {long} long, {heavy} {measureUnit('weight')}
   </>
 );
 
+export const line = (at: ThingBlanks) => <>{sizes(at)}.</>;
+
 /** On a shelf it counts how wide it is as well, and where it stands. */
 export const shelfLine = (at: ThingBlanks & Readonly<Record<'wide' | 'from', Blank>>) => (
   <>
-    {line(at)} each, {at.wide} wide, their middle {at.from} from the left end.
+    {sizes(at)} each, {at.wide} wide, their middle {at.from} from the left end.
   </>
 );
 

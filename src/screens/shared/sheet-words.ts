@@ -81,7 +81,7 @@ export const kept = 'kept';
 /** The cut in hand: which side is kept, and what the other is. */
 export const kerfSide = (near: boolean): string => `, kerf ${near ? 'beyond' : 'before'} the line`;
 
-export const otherSide = (side: string): string => `; other side ${side}`;
+export const otherSide = (side: string): string => `; other side ${side},`;
 
 /** More than one person carries. @param then what the two halves weigh */
 export const heavy = (all: Ratio, then: readonly [near: Ratio, far: Ratio]): string => {

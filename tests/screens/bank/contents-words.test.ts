@@ -33,7 +33,7 @@ test('a thing without a name is a thing, also where it does not fit', () => {
 
 test('a line of a drawer holds its five blanks in their order', () => {
   const blanks = { many: '3', name: 'Geode', tall: '4', long: '6', heavy: '2' };
-  expect(said(lot.line(blanks))).toBe('3 Geode, 4 tall, 6 long, 2 lb');
+  expect(said(lot.line(blanks))).toBe('3 Geode, 4 tall, 6 long, 2 lb.');
 });
 
 test('contents first is offered only where it is off', () => {
