@@ -9,20 +9,20 @@ offlineTest(
     await page.goto('./#/loads/case');
     const shelf = page.getByRole('region', { name: 'Fixed shelf, bay 2' });
     // itself 4.9 pounds, 8 of 1 1/2: 16.9
-    await expect(shelf.getByText(/Carries about 16\.9 lb/)).toBeVisible();
+    await expect(shelf.getByText(/Carries about 16\.9\slb/)).toBeVisible();
     await expect(shelf.getByText(/within it/)).toBeVisible();
     // 8 of 40 is 320, and itself 4.9; as far as allowed it sags under 249.5, and no shelf may carry more than 200
     await keyIn(page, 'Abalone shells: how heavy, one of them', '40');
-    await expect(shelf.getByText(/Carries about 324\.9 lb/)).toBeVisible();
+    await expect(shelf.getByText(/Carries about 324\.9\slb/)).toBeVisible();
     await expect(shelf.getByText(/too far\./)).toBeVisible();
-    await expect(shelf.getByText(/is 124\.9 lb over the 200 lb a shelf may carry/)).toBeVisible();
+    await expect(shelf.getByText(/is 124\.9\slb over the 200\slb a shelf may carry/)).toBeVisible();
     await expect(shelf.getByText('Not over 200 lb, itself among it.')).toBeVisible();
     await page.goto('./#/case/case');
-    await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+    await expect(page.getByText(/Spans 18\s7\/64: under about 324\.9\slb it sags/)).toBeVisible();
     await page.close();
     const again = await page.context().newPage();
     await again.goto('./#/case/case');
-    await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9 lb it sags/)).toBeVisible();
+    await expect(again.getByText(/Spans 18\s7\/64: under about 324\.9\slb it sags/)).toBeVisible();
   },
 );
 
@@ -55,5 +55,5 @@ test('a shelf asks how stiff its stock is; bare, it says what it could carry, ev
   await expect(shelf.getByText('Abalone shells: 12 1/4 too tall for what is left over it.')).toBeVisible();
   await shelf.getByRole('button', { name: 'Take it out' }).click();
   // 40 × 18 7/64 × 17 7/32 / 144 = 86.6
-  await expect(shelf.getByText(/^Under that even load, 86\.6 lb: sags about/)).toBeVisible();
+  await expect(shelf.getByText(/^Under that even load, 86\.6\slb: sags about/)).toBeVisible();
 });

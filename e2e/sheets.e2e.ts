@@ -52,7 +52,7 @@ offlineTest(
       const panel = page.locator('.cutnow');
       await expect(panel).toContainText(/from the (left edge|top end)/);
       await expect(panel).toContainText('kept, kerf beyond the line');
-      await expect(panel).toContainText(/About \d+ lb/);
+      await expect(panel).toContainText(/About \d+\slb/);
       const total = await page.locator('.cutno').count();
       expect(total).toBeGreaterThan(8);
       await cutNext(page);

@@ -1,7 +1,7 @@
 import { type ComponentChildren, Fragment, options } from 'preact';
 
-/** The space inside a length: before its fraction, or before its unit. */
-const inside = /(\d) (?=\d+\/\d|mm\b)/;
+/** The space inside a length or a weight: before its fraction, or before its unit. */
+const inside = /(\d) (?=\d+\/\d|(?:mm|lb|kg)\b)/;
 const everyInside = new RegExp(inside, 'g');
 
 const has = (children: ComponentChildren): boolean =>
@@ -13,7 +13,7 @@ const unbroken = (children: ComponentChildren): ComponentChildren => {
 };
 
 /**
- * From here on no length breaks over a line, whatever sentence it stands in: `38 3/8` has a space that does not break
+ * From here on no length and no weight breaks over a line, whatever sentence it stands in: `38 3/8` has a space that does not break
  * where it comes to stand on the page. Words keep their plain space: what is copied, printed as text or kept has it.
  */
 export function keepLengthsWhole(): void {

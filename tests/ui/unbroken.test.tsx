@@ -17,9 +17,11 @@ test.each([
   ['60 5/16 × 37 13/16: 7 13/16 too wide', `60${none}5/16 × 37${none}13/16: 7${none}13/16 too wide`],
   ['-1 1/2', `-1${none}1/2`],
   ['400 mm, 0.36 mm more', `400${none}mm, 0.36${none}mm more`],
-])('a length in “%s” does not break', (said, stands) => expect(childrenOf(<p>{said}</p>)).toBe(stands));
+  ['case 104.9 lb, drawers 35.4 lb', `case 104.9${none}lb, drawers 35.4${none}lb`],
+  ['12 kg over', `12${none}kg over`],
+])('a figure in “%s” does not break', (said, stands) => expect(childrenOf(<p>{said}</p>)).toBe(stands));
 
-test.each(['3/8 over', 'Drawer 2 of 6', '12 mmm', '12 lb', 'Shelf 1, 3/4 thick'])(
+test.each(['3/8 over', 'Drawer 2 of 6', '12 mmm', '12 lbs', 'Shelf 1, 3/4 thick'])(
   '“%s” stays as it is',
   (said) => expect(childrenOf(<p>{said}</p>)).toBe(said),
 );

@@ -22,7 +22,15 @@ export const before = 'before this change';
 
 export const edges = (end: 'top' | 'bottom', wide: Blank) => (
   <>
-    Edges from the {end}. Fronts are {wide} wide. <b class="rem">+</b> strong, <b class="rem">−</b> scant.
+    Edges from the {end}. Fronts are {wide} wide.{' '}
+    <span class="nb">
+      <b class="rem">+</b> strong
+    </span>
+    ,{' '}
+    <span class="nb">
+      <b class="rem">−</b> scant
+    </span>
+    .
   </>
 );
 

@@ -50,7 +50,7 @@ export const measureFrom = (board: Board, mate: boolean): string =>
   `Measure from this end: the ${mate ? `${board.mateName}’s own` : board.end}`;
 
 export const blueFigures = ({ datum }: Board): string =>
-  `Blue figures are from the other end: + strong, − scant.${datum ? ` The datum is ${exactly(datum)} in.` : ''}`;
+  `Blue figures are from the other end: +\u00a0strong, −\u00a0scant.${datum ? ` The datum is ${exactly(datum)} in.` : ''}`;
 
 export const fromOtherEnd = 'from the other end';
 

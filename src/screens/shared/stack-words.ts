@@ -29,7 +29,7 @@ export const askShims = {
 export const sizeWords = (size: Length): string => (isTapeFraction(size) ? exactly(size) : closely(size));
 
 export const pieceWords = ({ size, count, kind }: Piece): string =>
-  `${count} × ${sizeWords(size)} ${kind === 'chipper' ? wordFor(count, 'chipper', 'chippers') : wordFor(count, 'shim', 'shims')}`;
+  `${count}\u00a0×\u00a0${sizeWords(size)} ${kind === 'chipper' ? wordFor(count, 'chipper', 'chippers') : wordFor(count, 'shim', 'shims')}`;
 
 export const errorWords = (error: Length): string => {
   if (isZero(error)) return 'exact';

@@ -164,7 +164,7 @@ test('look back tells of the bit and of pieces: what it was, what was found, and
   const stack = { ...at, setup: setupOf({ machine: 'fence', cutter: l('23/32'), on }) };
   const piece = { size: l('1/8'), count: 2, kind: 'chipper' } as const;
   expect(back.lacked({ piece, has: 1, at: stack })).toBe(
-    'A stack was made with 2 × 1/8 chippers (Table saw, fence, 23/32 wide). The box in Shop figures has 1.',
+    'A stack was made with 2\u00a0×\u00a01/8 chippers (Table saw, fence, 23/32 wide). The box in Shop figures has 1.',
   );
   expect(back.lacked({ piece, has: 0, at: stack })).toMatch(/has none\.$/);
 });

@@ -35,9 +35,11 @@ describe('a board in words', () => {
   });
 
   test('the datum is said where there is one', () => {
-    expect(words.blueFigures(board())).toBe('Blue figures are from the other end: + strong, − scant.');
+    expect(words.blueFigures(board())).toBe(
+      'Blue figures are from the other end: +\u00a0strong, −\u00a0scant.',
+    );
     expect(words.blueFigures(board({ datum: l('3/8') }))).toBe(
-      'Blue figures are from the other end: + strong, − scant. The datum is 3/8 in.',
+      'Blue figures are from the other end: +\u00a0strong, −\u00a0scant. The datum is 3/8 in.',
     );
   });
 
