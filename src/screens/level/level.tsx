@@ -192,7 +192,7 @@ const Drops = ({ level, across, onOpen }: DropsProps) => (
           onClick={() => onOpen(place)}
         >
           <span class="s">{words.footName(place, across)}</span>
-          {read ? <Given value={read.drop} /> : <Dots />}
+          <span>{read ? <Given value={read.drop} /> : <Dots />}</span>
         </button>
       );
     })}
@@ -233,7 +233,7 @@ function Found({ level, across, tape }: FoundProps) {
         </>
       )}
       {found?.ok && (
-        <ul class="pad-x rests">
+        <ul class="rests">
           {found.value.shims.map((foot) => {
             const wedge = wedges[footId(foot)];
             const figure = figures.get(footId(foot));
