@@ -45,7 +45,7 @@ export function LabelsScreen({ bench }: { readonly bench: LabelsBench }) {
         ))}
         {homeless > 0 && <p class="pad-x lit">{words.withoutPlace(homeless)}</p>}
         {sets.length > 0 && (
-          <div class="pad-x">
+          <div class="pad-x adds">
             <Button look="main full" label={words.share} onTap={() => void share()} />
           </div>
         )}

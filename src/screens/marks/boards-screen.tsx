@@ -21,7 +21,7 @@ export function BoardsScreen({ bench }: { readonly bench: Bench }) {
         ) : (
           <BoardList bench={bench} />
         )}
-        <div class="pad-x">
+        <div class="pad-x adds">
           <Button
             label={words.layOutBoard}
             look="main full"

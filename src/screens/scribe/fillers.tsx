@@ -37,8 +37,8 @@ export function Fillers({ room, rooms, sides, ...at }: FillersProps) {
   const strips = room ? sides.filter(({ side }) => isStripAt(room, side)) : [];
   return (
     <section aria-label={words.fillers}>
+      <h2 class="sec pad-x">{words.fillers}</h2>
       <div class="pad-x">
-        <h2 class="sec">{words.fillers}</h2>
         <p class="note">{fillers ? words.fillersTold(rooms.allow.left) : words.noLines}</p>
       </div>
       {c && strips.length > 0 && <Of {...at} c={c} sides={strips} />}

@@ -39,7 +39,7 @@ export const Readings = ({ stock: { readings, readingIds }, newId, onOpen }: Rea
         </li>
       ))}
     </ol>
-    <div class="pad-x">
+    <div class="pad-x adds">
       <button
         type="button"
         class={readings.length < 4 ? 'btn main full' : 'btn full'}

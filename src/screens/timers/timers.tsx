@@ -35,7 +35,7 @@ export function TimersScreen({ bench }: { readonly bench: Bench }) {
       {timers.map((timer) => (
         <One key={timer.id} {...{ bench, timer, now, open }} onOpen={setOpen} />
       ))}
-      <div class="pad-x">
+      <div class="pad-x look">
         <Button look={timers.length === 0 ? 'main full' : 'full'} icon="plus" label={words.add} onTap={add} />
         <p class="note">{words.asBottle}</p>
         {may === 'default' && (
