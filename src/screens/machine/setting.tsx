@@ -8,6 +8,7 @@ import { isPutUp } from '../../trade/setups/install-steps';
 import type { Operation } from '../../trade/setups/operation';
 import { placingOf } from '../../trade/setups/placing';
 import type { Bench } from '../bench';
+import { capital } from '../shared/capital';
 import { Caution } from '../shared/caution';
 import type { Whole } from '../shared/caution-line';
 import { onWords } from '../shared/cut-words';
@@ -89,7 +90,7 @@ export function SettingInHand({ bench, list, card }: SettingProps) {
       <ReachLines bench={bench} operations={card.operations} />
       <ThinnerLines plan={list.plan} operations={card.operations} inset />
       <Pieces {...{ bench, list, card }} onTick={(op) => tick(inHand, op)} />
-      <p class="pad-x note">{onWords(first.setup)}</p>
+      <p class="pad-x note">{capital(onWords(first.setup))}</p>
       <CleatTold bench={bench} plan={list.plan} op={first} />
       <RowMarks list={list} card={card} />
       <DowelMarks list={list} card={card} />

@@ -8,6 +8,7 @@ import type { FastenerRow } from '../../trade/fasteners/row';
 import { edgesOf } from '../../trade/joints/edges';
 import { lapFace } from '../../trade/setups/lies';
 import type { Bore } from '../../trade/shelves/bore';
+import { capital } from '../shared/capital';
 import { exactly as w } from '../shared/exact-words';
 import { partWord } from '../shared/part-words';
 import { boredFace, faceWord, sideWords } from '../shared/placing-words';
@@ -72,7 +73,7 @@ const isCutAlong = ({ along = [], rabbets, bores = [] }: Part): boolean =>
 /** How the drawing lies. */
 export function lies(part: Part, { rabbet, groove }: AlongBack): string {
   const { end, corner } = part;
-  const lying = `${end} end at the left, on the blue block.`;
+  const lying = `${capital(end)} end at the left, on the blue block.`;
   const [first] = edgesOf(part);
   if (first !== 'back' && isCutAlong(part))
     return `${lying} The ${first === 'bottom' ? first : 'right'} edge lies at the bottom.`;

@@ -40,7 +40,7 @@ describe('a part in words', () => {
   });
 
   test('the drawing names the rabbet only where it shows', () => {
-    expect(words.lies(side, {})).toBe('bottom end at the left, on the blue block.');
+    expect(words.lies(side, {})).toBe('Bottom end at the left, on the blue block.');
     expect(words.lies(side, { rabbet: l('3/8') })).toContain(
       'The back edge lies at the top, its rabbet 3/8 wide.',
     );
@@ -48,9 +48,9 @@ describe('a part in words', () => {
 
   test('of a part that stands it says which edge lies at the bottom, once something is cut along one', () => {
     const made = { ...partOf('drawers~c1d1side'), rabbets: [] };
-    expect(words.lies({ ...made, along: [] }, {})).toBe('back end at the left, on the blue block.');
+    expect(words.lies({ ...made, along: [] }, {})).toBe('Back end at the left, on the blue block.');
     expect(words.lies(made, {})).toBe(
-      'back end at the left, on the blue block. The bottom edge lies at the bottom.',
+      'Back end at the left, on the blue block. The bottom edge lies at the bottom.',
     );
   });
 
