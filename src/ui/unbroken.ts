@@ -13,8 +13,9 @@ const unbroken = (children: ComponentChildren): ComponentChildren => {
 };
 
 /**
- * From here on no length and no weight breaks over a line, whatever sentence it stands in: `38 3/8` has a space that does not break
- * where it comes to stand on the page. Words keep their plain space: what is copied, printed as text or kept has it.
+ * From here on no length and no weight breaks over a line, whatever sentence it stands in: `38 3/8` has a space that
+ * does not break where it comes to stand on the page. Words keep their plain space: what is copied, printed as text or
+ * kept has it.
  */
 export function keepLengthsWhole(): void {
   const before = options.vnode;

@@ -51,7 +51,8 @@ test('a back in rabbets has none', () => {
   expect(backGroove(work(plainCase).sizes, 'left')).toEqual([]);
 });
 
-// 17 1/2 − 1/2 − 15/64 is 16 49/64: half a mark over 16 3/4. Source: common practice, what stands before a back goes down.
+// 17 1/2 − 1/2 − 15/64 is 16 49/64: half a mark over 16 3/4. What stands before a back goes down: common practice, no
+// source.
 test('what stands before a back in a groove is no deeper than the case is there', () => {
   const fixed = plainCase.inside.filter(({ kind }) => kind === 'fixed');
   const of = work({ ...grooved, backGrooveWide: l('15/64'), inside: fixed });
