@@ -59,10 +59,10 @@ function sheetOf(href: string): HTMLLinkElement {
   return link;
 }
 
-const loaded = (link: HTMLLinkElement): Promise<void> =>
+const loaded = (link: HTMLLinkElement): Promise<unknown> =>
   new Promise((done) => {
-    link.onload = () => done();
-    link.onerror = () => done();
+    link.onload = done;
+    link.onerror = done;
   });
 
 /** A page in the background paints nothing: there the app does not wait for it. */
@@ -96,9 +96,9 @@ const host = (): HTMLElement | null => document.getElementById(hostId);
 /** One stands, and the app behind it does not yet. */
 export const isPicture = (): boolean => host() !== null;
 
-let drop = () => {};
+let drop: (ended?: unknown) => void;
 /** Ends when it is dropped: a sheet that is taken away before it came says nothing more. */
-const dropped = new Promise<void>((done) => {
+const dropped = new Promise<unknown>((done) => {
   drop = done;
 });
 

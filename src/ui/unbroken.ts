@@ -1,15 +1,14 @@
 import { type ComponentChildren, Fragment, options } from 'preact';
 
 /** The space inside a length or a weight: before its fraction, or before its unit. */
-const inside = /(\d) (?=\d+\/\d|(?:mm|lb|kg)\b)/;
-const everyInside = new RegExp(inside, 'g');
+const inside = /(\d) (?=\d+\/\d|(mm|lb|kg)\b)/g;
 
 const has = (children: ComponentChildren): boolean =>
-  typeof children === 'string' ? inside.test(children) : Array.isArray(children) && children.some(has);
+  typeof children === 'string' ? children.search(inside) >= 0 : Array.isArray(children) && children.some(has);
 
 const unbroken = (children: ComponentChildren): ComponentChildren => {
   if (Array.isArray(children)) return children.map(unbroken);
-  return typeof children === 'string' ? children.replace(everyInside, '$1\u00a0') : children;
+  return typeof children === 'string' ? children.replace(inside, '$1\u00a0') : children;
 };
 
 /**
