@@ -30,8 +30,8 @@ const uneven = 3;
 const small = 32;
 
 /** Work of a pair looked at, and of a block made. Measured, no source. */
-const lookWork = 1;
-const makeWork = 90;
+const lookWork = 1.5;
+const makeWork = 130;
 
 /** Work between two breaks at which the caller may stop: a few milliseconds. */
 const breakEvery = 200_000;
