@@ -67,7 +67,9 @@ const plainWhat = (op: Operation): string =>
       : op.what === 'bore' || op.what === 'slot'
         ? 'that row'
         : 'that cut';
-export const anyway = (op: Operation): string => (isAtBench(op) ? 'Go ahead anyway' : 'Cut it anyway');
+const isBored = ({ what }: Operation): boolean => what === 'bore';
+export const anyway = (op: Operation): string =>
+  isAtBench(op) ? 'Go ahead anyway' : isBored(op) ? 'Bore it anyway' : 'Cut it anyway';
 export const because = (op: Operation): string => `or ${anyway(op).toLowerCase()}, because`;
 /** That what comes first is done: said once for all that waits for it. */
 export const alreadyDone = (before: readonly Operation[]): string =>
@@ -77,7 +79,9 @@ export const alreadyDone = (before: readonly Operation[]): string =>
 export const alreadyAct = (before: readonly Operation[]): string =>
   `Done already: ${before.length === 1 && before[0] ? workWord(before[0].name) : `${before.length} cuts`}`;
 export const aheadAct = (op: Operation): string =>
-  isAtBench(op) ? `${setupTitle(op)} all the same: ${workWord(op.name)}` : `Cut anyway: ${workWord(op.name)}`;
+  isAtBench(op)
+    ? `${setupTitle(op)} all the same: ${workWord(op.name)}`
+    : `${isBored(op) ? 'Bored' : 'Cut'} anyway: ${workWord(op.name)}`;
 
 // A row of holes.
 

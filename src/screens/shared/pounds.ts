@@ -52,8 +52,8 @@ const measures: Readonly<Record<Measure, Said>> = {
     to: { in: inches(1n, 100n), mm: inches(10n) },
   },
   turning: {
-    unit: { in: 'pounds × inches', mm: 'N·m' },
-    short: { in: 'lb × in', mm: 'N·m' },
+    unit: { in: 'inch-pounds', mm: 'N·m' },
+    short: { in: 'in·lb', mm: 'N·m' },
     metric: product(kilograms, newtons, metres),
     to: hundredths,
   },

@@ -19,7 +19,7 @@ const benchSays: Partial<Record<What, string>> = {
   runner: 'rests on the stick, front end on its mark',
   hang: 'runs free, full out and home',
   'stop-block': 'blocks over it, blocks turned up on its back: pull it till they meet',
-  'carry-in': 'drawers out, the lower unit first',
+  'carry-in': 'drawers out; of two units the lower first',
   level: 'shims under the low feet, front and back, left and right',
   scribe: 'compass down the wall; cut to the line, a little under square',
   filler: 'at each side left open: its strip scribed to the wall',
@@ -53,7 +53,7 @@ const inWood = 'level, both sides waxed, runs free and goes home';
 const withoutDrawers = (what: What, trays: boolean): string => {
   switch (what) {
     case 'carry-in':
-      return trays ? 'trays out, the lower unit first' : 'the lower unit first';
+      return trays ? 'trays out; of two units the lower first' : 'of two units the lower first';
     case 'finish':
       return 'dust off, joints masked';
     case 'load':

@@ -69,7 +69,7 @@ test('anchoring is said always, and never a promise', () => {
     outAtMost: 1,
     anchor: true,
   } as const;
-  expect(words.tip('all', tip)).toMatch(/930 pounds × inches tip it, 894 hold it\. It falls\.$/);
+  expect(words.tip('all', tip)).toMatch(/930 inch-pounds tip it, 894 hold it\. It falls\.$/);
   expect(words.tip('one', { ...tip, code: 'near' })).toMatch(
     /501 short of one and a half times\. Too near\.$/,
   );

@@ -41,6 +41,18 @@ describe('the big bar says the next true thing', () => {
   });
 });
 
+test('what goes ahead out of turn is cut, or bored where it is a row', () => {
+  expect([words.because(rip), words.aheadAct(rip)]).toEqual([
+    'or cut it anyway, because',
+    'Cut anyway: Shelf 1',
+  ]);
+  const row: Operation = { ...rip, what: 'bore' };
+  expect([words.because(row), words.aheadAct(row)]).toEqual([
+    'or bore it anyway, because',
+    'Bored anyway: Shelf 1',
+  ]);
+});
+
 describe('the last call', () => {
   test('counts one and several', () => {
     expect(words.stillWant(1)).toBe('One more piece wants this figure:');

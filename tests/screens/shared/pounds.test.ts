@@ -20,7 +20,7 @@ describe('a job in inches', () => {
     expect(weight(ratio(169n, 10n))).toBe('16.9 lb');
     expect(inUnit('foot', ratio(22n, 10n))).toBe('2.2 lb a square foot');
     expect(inUnit('stiff', ratio(6n, 5n))).toBe('1.2 million pounds a square inch');
-    expect(`${wholeOf('turning', ratio(930n))} ${measureUnit('turning')}`).toBe('930 pounds × inches');
+    expect(`${wholeOf('turning', ratio(930n))} ${measureUnit('turning')}`).toBe('930 inch-pounds');
   });
 });
 

@@ -33,10 +33,10 @@ describe('whatWords', () => {
     const bare = (what: What, trays = false) =>
       whichWords(operation(what, { is: 'no-drawers', trays }), '1/32');
     expect((['carry-in', 'finish', 'load', 'label'] as const).map((what) => bare(what))).toEqual([
-      ...['the lower unit first', 'dust off, joints masked', 'the heavy things low', 'shelves'],
+      ...['of two units the lower first', 'dust off, joints masked', 'the heavy things low', 'shelves'],
     ]);
     expect([bare('carry-in', true), bare('label', true)]).toEqual([
-      ...['trays out, the lower unit first', 'trays and shelves'],
+      ...['trays out; of two units the lower first', 'trays and shelves'],
     ]);
     expect(bare('level')).toBe(whichWords(operation('level'), '1/32'));
     expect(whichWords(operation('label'), '1/32')).toBe('drawers and trays');
