@@ -59,7 +59,7 @@ test('box joints: fingers, their groove, the sled, and the cards they are cut at
   await cutNext(page);
   await firstCard(page, /Slot at the edge, up to/);
   await expect(standing(page)).toContainText('1/2 inch');
-  await expect(page.getByText(/^bottom edge against that of a side hung on the pin/)).toBeVisible();
+  await expect(page.getByText(/^Bottom edge against that of a side hung on the pin/)).toBeVisible();
   await shot(page, 'box-joint-front');
 });
 
