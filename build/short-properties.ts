@@ -1,7 +1,7 @@
 import type { Plugin } from 'vite';
 
 /** Custom properties that scripts or the page read or set: they keep their names. */
-const shared = ['--docked', '--edge', '--giant', '--r'];
+const shared = ['--docked', '--edge', '--giant', '--r', '--shape'];
 
 /** A name of three signs that hangs on the long one alone, so that sheets built apart agree on it. */
 function short(name: string): string {

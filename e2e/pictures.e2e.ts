@@ -365,7 +365,20 @@ test('taken off it is kept, and undo puts it back; deleted for good by a tap on 
   page,
 }) => {
   await onePicture(page);
+  const movesOfOff = await page.evaluateHandle(() => {
+    const seen = new Set<number>();
+    const look = () => {
+      const off = document.querySelector('.largepicture .btn');
+      if (off) seen.add(Math.round(off.getBoundingClientRect().top));
+      requestAnimationFrame(look);
+    };
+    look();
+    return seen;
+  });
   await page.locator('.picturegrid button').click();
+  await expect(page.locator('.largepicture img')).toBeVisible();
+  // the button stands where it will stand before the picture is read
+  expect(await movesOfOff.evaluate((seen) => seen.size)).toBe(1);
   await page.getByRole('button', { name: 'Take it off' }).click();
   await expect(page.getByText('No picture here yet.')).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();

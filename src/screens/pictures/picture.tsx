@@ -20,7 +20,7 @@ export function PictureShown({ pictures, job, picture, no }: PictureProps) {
   const shown = useBytes(near ? pictures : undefined, job, picture.hash);
   const { wide, high } = picture;
   return (
-    <span class="picturebox" ref={box}>
+    <span class="picturebox" style={{ '--shape': `${wide} / ${high}` }} ref={box}>
       {typeof shown === 'object' ? (
         <img src={shown.url} alt={words.pictureNo(no)} width={wide} height={high} />
       ) : (
