@@ -30,3 +30,7 @@ export const texts = (tree: readonly (Host | string)[]): readonly string[] =>
   tree.flatMap((host) => (typeof host === 'string' ? [host] : texts(host.inside)));
 
 export const text = (host: Host | undefined): string => (host ? texts(host.inside).join('') : '');
+
+/** All the words of a screen in one line. */
+export const wordsOn = (node: ComponentChildren): string =>
+  texts(hostTree(node)).join(' ').replace(/ +/g, ' ');

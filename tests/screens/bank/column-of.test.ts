@@ -1,19 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { editFitted, tickOf } from '../../../src/job/edits';
-import type { Change } from '../../../src/job/entry';
-import { readJobFile } from '../../../src/job/file';
 import { zero } from '../../../src/length/length';
 import { takenUp } from '../../../src/screens/bank/column-of';
 import { l } from '../../length/write-figures';
 import { worked } from '../../plan/job-of';
 import { benchOf } from '../bench-of';
+import { sample } from '../sample';
 
-const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
-if (!file.ok) throw new Error(file.error.code);
-const sample: readonly Change[] = file.value.entries.flatMap((entry) =>
-  entry.kind === 'edit' ? [{ kind: 'edit', path: entry.path, value: entry.value }] : [],
-);
 const read = editFitted(
   { bank: 'drawers', column: 1, front: 1 },
   { left: l('4 15/32'), right: l('4 15/32') },

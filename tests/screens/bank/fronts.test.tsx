@@ -1,13 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { expect, test, vi } from 'vitest';
 import { editColumn } from '../../../src/job/edits';
-import type { Change } from '../../../src/job/entry';
-import { readJobFile } from '../../../src/job/file';
 import { FrontsScreen } from '../../../src/screens/bank/fronts';
 import { PartScreen } from '../../../src/screens/parts/part';
 import { l } from '../../length/write-figures';
 import { benchOf } from '../bench-of';
-import { hostTree, texts } from '../host-tree';
+import { wordsOn } from '../host-tree';
+import { sample } from '../sample';
 
 vi.mock('preact/hooks', () => ({
   useState: (first: unknown) => [typeof first === 'function' ? first() : first, () => undefined],
@@ -19,14 +17,6 @@ vi.mock('preact/hooks', () => ({
 vi.stubGlobal('document', { documentElement: { dataset: {} } });
 vi.stubGlobal('navigator', {});
 
-const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
-if (!file.ok) throw new Error(file.error.code);
-const sample: readonly Change[] = file.value.entries.map((entry) =>
-  entry.kind === 'edit'
-    ? { kind: 'edit', path: entry.path, value: entry.value }
-    : { kind: entry.kind, op: entry.op, figure: '0' },
-);
-
 // An inset front goes down to the mark: 17.02 less two gaps of 5/64 is 16.86375, 16 27/32 and 0.020. The nearest
 // mark would be 16 7/8, too wide by 0.011.
 test('how wide fronts are is one figure, over the drawing, among the sums and at their part', () => {
@@ -35,11 +25,9 @@ test('how wide fronts are is one figure, over the drawing, among the sums and at
     ...sample,
     ...editColumn('drawers', 1, { usedLeft: l('29 5/16'), usedRight: l('29 5/16'), usedFront }),
   ]);
-  const said = (screen: Parameters<typeof hostTree>[0]) =>
-    texts(hostTree(screen)).join(' ').replace(/ +/g, ' ');
-  const page = said(<FrontsScreen bench={bench} id="drawers" />);
+  const page = wordsOn(<FrontsScreen bench={bench} id="drawers" />);
   expect(page).toContain('Fronts are 16 27/32 strong 0.020 wide.');
   expect(page).toContain('Wide why? 16 and 27/32 inches, strong by 0.020');
-  const part = said(<PartScreen bench={bench} id="drawers~c1d1front" />);
+  const part = wordsOn(<PartScreen bench={bench} id="drawers~c1d1front" />);
   expect(part).toContain('Long why? 16 and 27/32 inches, strong by 0.020');
 });

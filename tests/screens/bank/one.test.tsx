@@ -1,13 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test, vi } from 'vitest';
 import { editColumn, tickOf } from '../../../src/job/edits';
 import type { Change } from '../../../src/job/entry';
-import { readJobFile } from '../../../src/job/file';
 import { OneScreen } from '../../../src/screens/bank/one';
 import { MachineScreen } from '../../../src/screens/machine/machine';
 import { l } from '../../length/write-figures';
 import { benchOf } from '../bench-of';
 import { all, hostTree, texts } from '../host-tree';
+import { sample } from '../sample';
 
 vi.mock('preact/hooks', () => ({
   useState: (first: unknown) => [typeof first === 'function' ? first() : first, () => undefined],
@@ -18,13 +17,6 @@ vi.mock('preact/hooks', () => ({
 vi.stubGlobal('document', { documentElement: { dataset: {} } });
 vi.stubGlobal('navigator', {});
 
-const file = readJobFile(readFileSync('demo-data/mineral-and-shell-cabinet.json', 'utf8'));
-if (!file.ok) throw new Error(file.error.code);
-const sample: readonly Change[] = file.value.entries.map((entry) =>
-  entry.kind === 'edit'
-    ? { kind: 'edit', path: entry.path, value: entry.value }
-    : { kind: entry.kind, op: entry.op, figure: '0' },
-);
 /** The opening read, so that no step waits for it. */
 const measured = editColumn('drawers', 1, {
   usedLeft: l('29 5/16'),
