@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openSample, pastBounce, readyOffline, sampleOnPhone, shot, standing } from './app';
 import { withWorker } from './browser';
-import { keptHere } from './kept';
+import { keptHere, keptSetting } from './kept';
 import { firstPage, newProfile } from './profile';
 import { serve } from './serve';
 
@@ -58,6 +58,10 @@ const evenedAfter = (page: Page) =>
 const letGo = (page: Page) => page.evaluate(() => (window as unknown as { letGo(): void }).letGo());
 const picture = (page: Page) => page.locator('#picture');
 const kept = (page: Page) => page.evaluate((key) => localStorage.getItem(key) ?? '', key);
+/** From the next start on this is the picture that was kept. */
+const keepFor = (page: Page, text: string) =>
+  page.addInitScript(([key, text]) => localStorage.setItem(key, text), [key, text] as const);
+const clear = (page: Page) => page.locator('#picture[data-clear]');
 const boxes = (page: Page) => page.locator('#app .mpiece[role="checkbox"]');
 const ticked = (page: Page) => page.locator('#app .mpiece[aria-checked="true"]');
 
@@ -76,6 +80,8 @@ test('a start shows where the user was before the app is read in: greyed, deaf, 
 }) => {
   await atTheSaw(page);
   const at = await standing(page).boundingBox();
+  const { of: _, ...unmarked } = JSON.parse(await kept(page));
+  await keepFor(page, JSON.stringify(unmarked)); // nobody can look whether it is still so
   await holdPaint(page);
   await context.setOffline(true);
   await page.reload();
@@ -114,6 +120,99 @@ test('the bare address, where a phone starts it, shows the screen that was left'
   await expect.poll(() => evenedAfter(page)).toBeGreaterThan(0);
 });
 
+/** Taken anew once all of where the user is is kept: what is written later makes another mark. */
+async function marked(page: Page): Promise<void> {
+  await keptHere(page);
+  await keptSetting(page, 'saw', new URL(page.url()).hash);
+  await page.evaluate((key) => {
+    localStorage.removeItem(key);
+    document.getElementById('app')?.toggleAttribute('data-again'); // as a change on the screen
+  }, key);
+  await expect.poll(() => kept(page)).toContain('"of":');
+}
+
+/** The picture of that rip as the next start shows it, held until the app is let go. */
+async function clearPicture(page: Page): Promise<void> {
+  await holdPaint(page);
+  await page.reload();
+  await expect(clear(page)).toHaveCount(1);
+}
+
+async function tapPicture(page: Page, what: string): Promise<void> {
+  const at = await picture(page).locator(what).first().boundingBox();
+  await page.touchscreen.tap((at?.x ?? 0) + 20, (at?.y ?? 0) + 20);
+}
+
+test('a picture of what the database still holds stands clear, and a tap on a box of it is a tick', async ({
+  page,
+  context,
+}) => {
+  await atTheSaw(page);
+  await marked(page);
+  await context.setOffline(true);
+  await clearPicture(page);
+  await expect(picture(page).getByText('Opening')).toBeHidden();
+  await expect(picture(page).locator('#app')).toHaveCSS('opacity', '1');
+  await shot(page, 'picture-clear');
+  await tapPicture(page, '.mpiece');
+  await expect(picture(page).locator('.mpiece.saving')).toHaveCount(1);
+  await expect(picture(page).getByText('Opening')).toBeVisible();
+  await tapPicture(page, '.mpiece'); // a glove that bounces
+  await letGo(page);
+  await expect(picture(page)).toHaveCount(0);
+  await expect(ticked(page)).toHaveCount(1);
+  await keptHere(page);
+  await page.reload();
+  await expect(ticked(page)).toHaveCount(1);
+});
+
+test('a tap on anything else of a clear picture leads where it leads in the app', async ({ page }) => {
+  await atTheSaw(page);
+  await marked(page);
+  await clearPicture(page);
+  await tapPicture(page, 'button:not([aria-checked])');
+  await expect(clear(page)).toHaveCount(0); // it takes nothing more
+  await letGo(page);
+  await expect(picture(page)).toHaveCount(0);
+  await expect(page).not.toHaveURL(/#\/setup\/rip~r35d2~wtrue0edge$/);
+  await expect(ticked(page)).toHaveCount(0);
+});
+
+test('a picture older than the log stays greyed: it shows what was, and takes no tap', async ({ page }) => {
+  await atTheSaw(page);
+  await marked(page);
+  const before = await kept(page);
+  await pastBounce(page);
+  await boxes(page).first().click();
+  await expect.poll(() => kept(page)).toMatch(/aria-checked=\\"true\\"/);
+  // as a kill brings it back: the browser had not put the newer one on disk
+  await keepFor(page, before);
+  await page.addInitScript(() => {
+    new MutationObserver(() => {
+      if (document.querySelector('#picture[data-clear]')) Object.assign(window, { misled: true });
+    }).observe(document, { subtree: true, childList: true, attributes: true });
+  });
+  await page.reload();
+  await expect(ticked(page)).toHaveCount(1);
+  await expect(picture(page)).toHaveCount(0);
+  expect(await page.evaluate(() => 'misled' in window)).toBe(false);
+});
+
+test('where the app says another word than its picture, a tap on that is not done, and is told', async ({
+  page,
+}) => {
+  await atTheSaw(page);
+  await marked(page);
+  const other = (await kept(page)).replace('17 and 1/2 inches', '18 and 1/2 inches');
+  await keepFor(page, other);
+  await clearPicture(page);
+  await tapPicture(page, '.mpiece');
+  await letGo(page);
+  await expect(page.getByRole('alert').filter({ hasText: 'not taken: tap again' })).toBeVisible();
+  await expect(standing(page)).toContainText('17 and 1/2 inches');
+  await expect(ticked(page)).toHaveCount(0);
+});
+
 for (const [what, change] of [
   ['of another version', (text: string) => text.replace(/"build":"[^"]*"/, '"build":"other"')],
   ['of another page', (text: string) => text.replace('rip~r35d2', 'rip~r11d4')],
@@ -126,7 +225,7 @@ for (const [what, change] of [
   test(`a picture ${what} misleads nobody`, async ({ page }) => {
     await atTheSaw(page);
     const text = change(await kept(page));
-    await page.addInitScript(([key, text]) => localStorage.setItem(key, text), [key, text] as const);
+    await keepFor(page, text);
     await page.reload();
     await expect(boxes(page)).toHaveCount(2);
     await expect(picture(page)).toHaveCount(0);

@@ -10,21 +10,28 @@ import type { JobLine, Store } from '../store/store';
 import { likesOf, takeWays } from './backup-preferences';
 import { copyCount } from './copy-count';
 import { handOut } from './hand-out';
+import { type JobShelf, jobToShow } from './job-shelf';
+import type { LogInHand } from './log-in-hand';
 import { picturedIn, writePictured } from './pictured';
 import { picturesOf } from './pictures';
+import type { ValuesInHand } from './values-in-hand';
 
 /** What copying needs of the bench. */
 type CopyHands = {
   readonly store: Store;
-  /** Goes up with each act of this page. */
-  readonly acted: Signal<number>;
-  /** Looks at the jobs again, and opens one when none is in hand. */
-  readonly refresh: () => Promise<void>;
+  readonly log: Pick<LogInHand, 'jobId' | 'entries' | 'unsaved' | 'load' | 'acted'>;
+  readonly values: Pick<ValuesInHand, 'load'>;
+  readonly shelf: Pick<JobShelf, 'jobs' | 'lookAgain' | 'openJob'>;
+  /** Asks the browser to keep what is here. */
+  readonly phone: { readonly askToKeep: () => void };
 };
 
 /** Everything of this phone, out and in. */
 export function copiesOf(hands: CopyHands): Copies {
-  const { store, acted } = hands;
+  const {
+    store,
+    log: { acted },
+  } = hands;
   const offered: Offered = signal(undefined);
   const pictures = picturesOf(store);
   const pictured = picturedIn(pictures);
@@ -120,19 +127,29 @@ async function lookAtCopy(store: Store, offered: Offered, text: string): Promise
 }
 
 async function takeCopy(
-  { store, refresh, pictured }: CopyHands & { readonly pictured: ReturnType<typeof picturedIn> },
+  { pictured, ...hands }: CopyHands & { readonly pictured: ReturnType<typeof picturedIn> },
   offered: Offered,
   whose: 'ours' | 'theirs',
 ): Promise<CameIn> {
+  const { store } = hands;
   const news = offered.peek();
   if (!news || 'code' in news) return { jobs: 0, of: 0, pictures: true };
   const jobs = await takeJobs(store, news.jobs);
   const whole = jobs === news.jobs.length && (await takeWays(store, news, whose));
   const files = news.jobs.map(({ file }) => file);
   const pictures = !whole || (await pictured.take(files));
-  await refresh();
+  await lookAgain(hands);
   if (whole && pictures) offered.value = undefined;
   return { jobs, of: news.jobs.length, pictures };
+}
+
+/** A copy was taken in: all is looked at again, and a job is opened when none is in hand. */
+async function lookAgain({ log, values, shelf, phone }: CopyHands): Promise<void> {
+  await values.load();
+  await shelf.lookAgain();
+  const open = jobToShow(log, shelf);
+  if (open !== undefined) await shelf.openJob(open);
+  phone.askToKeep();
 }
 
 /** Takes jobs in, one after the other; says how many, where the phone stops taking. */

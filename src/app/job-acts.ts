@@ -6,6 +6,7 @@ import { jobOf, type Stock } from '../job/job';
 import { fold, over } from '../job/log';
 import type { Store } from '../store/store';
 import type { LogInHand } from './log-in-hand';
+import type { Router } from './router';
 import type { ValuesInHand } from './values-in-hand';
 
 /** What the shelf of jobs needs. */
@@ -16,6 +17,9 @@ export type ShelfHands = {
   /** Asks the browser to keep what is here: there is something worth keeping. */
   readonly askToKeep: () => void;
 };
+
+/** The same, and the way to another page. */
+export type GoingHands = ShelfHands & { readonly go: Router['go'] };
 
 type Own = ShelfHands & {
   readonly lookAgain: () => Promise<void>;
@@ -63,6 +67,29 @@ export async function putAway(own: Own, how: PuttingAway): Promise<void> {
   const done = await store.append({ job: how.id, label: how.label, changes });
   if (!done.ok) return log.unsaved.noteTrouble(how.label, done.error, () => putAway(own, how));
   await lookAgain();
+}
+
+type Going = Own &
+  GoingHands & {
+    /** The job that is taken into hand after one that is deleted. */
+    readonly next: () => string | undefined;
+  };
+
+/** Deletes the job in hand. */
+export async function deleteJob(own: Going): Promise<void> {
+  const { log, openJob, go } = own;
+  const id = log.jobId.value;
+  if (id === undefined) return;
+  await putAway(own, { id, deleted: new Date().toISOString(), label: 'Job deleted' });
+  const next = own.next();
+  if (next === undefined) log.jobId.value = undefined;
+  else await openJob(next);
+  go({ at: 'jobs' });
+}
+
+export async function bringBack(own: Own, id: string): Promise<void> {
+  await putAway(own, { id, deleted: undefined, label: 'Job brought back' });
+  await own.openJob(id);
 }
 
 type LogOfJob = Pick<ShelfHands['log'], 'jobId' | 'entries' | 'unsaved'>;

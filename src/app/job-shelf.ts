@@ -1,14 +1,12 @@
 import { type Signal, signal } from '@preact/signals';
 import type { Shelf } from '../screens/bench';
 import type { JobLine } from '../store/store';
-import type { ShelfHands } from './job-acts';
+import type { GoingHands } from './job-acts';
 import { randomId } from './random';
-import type { Router } from './router';
 
-type Hands = ShelfHands & {
+type Hands = GoingHands & {
   /** What a tap sets off; it comes in a file of its own. */
   readonly acts: Promise<typeof import('./job-acts')>;
-  readonly go: Router['go'];
 };
 
 export type JobShelf = Shelf & {
@@ -27,9 +25,15 @@ export const standingJob = (lines: readonly JobLine[], job: string | undefined):
   return alive.find((line) => line.id === job) ?? alive[0];
 };
 
+/** The job in hand; where there is none, the first that is not deleted. */
+export const jobToShow = (
+  { jobId }: Hands['log'],
+  { jobs }: { readonly jobs: Signal<readonly JobLine[]> },
+): string | undefined => jobId.value ?? standingJob(jobs.value, undefined)?.id;
+
 /** The jobs of this phone. What could not be kept waits among what is not saved, and can be tried again. */
 export function makeShelf(lines: readonly JobLine[], hands: Hands): JobShelf {
-  const { store, log, values, acts, go } = hands;
+  const { store, log, values, acts } = hands;
   const jobs = signal(lines);
 
   async function lookAgain(): Promise<void> {
@@ -41,25 +45,13 @@ export function makeShelf(lines: readonly JobLine[], hands: Hands): JobShelf {
     await values.keep({ job: id });
   }
 
-  const own = { ...hands, lookAgain, openJob };
+  const next = () => standingJob(jobs.value, undefined)?.id;
+  const own = { ...hands, lookAgain, openJob, next };
   const setDeleted: JobShelf['setDeleted'] = async (id, deleted, label) =>
     (await acts).putAway(own, { id, deleted, label });
 
-  async function deleteJob(): Promise<void> {
-    const id = log.jobId.value;
-    if (id === undefined) return;
-    await setDeleted(id, new Date().toISOString(), 'Job deleted');
-    const next = standingJob(jobs.value, undefined);
-    if (next) await openJob(next.id);
-    else log.jobId.value = undefined;
-    go({ at: 'jobs' });
-  }
-
-  async function bringBack(id: string): Promise<void> {
-    await setDeleted(id, undefined, 'Job brought back');
-    await openJob(id);
-  }
-
+  const deleteJob = async () => (await acts).deleteJob(own);
+  const bringBack: Shelf['bringBack'] = async (id) => (await acts).bringBack(own, id);
   const newJob: Shelf['newJob'] = async (name, like) =>
     (await acts).makeJob(own, { name, id: randomId(), ...(like ? { like } : {}) });
   const stockOf = async (id: string) => (await acts).stockOf(own, id);

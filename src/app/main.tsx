@@ -20,7 +20,7 @@ import { makeBench } from './state';
 /** What the page has shown since its first frame: handed on, so that its script exports nothing. */
 type Pictured = Pick<
   typeof Picture,
-  'dropPicture' | 'isPicture' | 'savePicture' | 'forgetPicture' | 'painted'
+  'dropPicture' | 'isPicture' | 'savePicture' | 'forgetPicture' | 'painted' | 'tapped'
 > & {
   /** Ends when the picture, where there is one, is painted. */
   readonly shown: Promise<void>;
@@ -75,7 +75,7 @@ function gate(): readonly [Promise<void>, () => void] {
 /** Opens what is kept on the phone, then shows the screen the user left. */
 async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   keepLengthsWhole();
-  guardTouches(document);
+  const tap = guardTouches(document);
   const [drawn, draw] = gate();
   const [all, stand] = gate();
   // asked for now: a page never depends on a file a newer version cleared away; on a first visit once its screen stands
@@ -108,7 +108,7 @@ async function start(at: HTMLElement, picture: Pictured): Promise<void> {
   if (picture.isPicture()) workAhead(bench);
   void picture.painted().then(draw);
   await Promise.all([rest, reader]);
-  await takeOver(at, picture);
+  await takeOver({ at, tap, bench }, picture);
   await picture.painted();
   stand();
   setTimeout(stands); // what came with the rest is on the screen by then
@@ -126,13 +126,21 @@ function workAhead({ route, plan }: Bench): void {
   }
 }
 
+type TakingOver = {
+  readonly at: HTMLElement;
+  readonly tap: (on: HTMLElement) => void;
+  readonly bench: Bench;
+};
+
 /** All of the screen is drawn: it takes over from its picture in one frame, and then takes a tap. */
-function takeOver(at: HTMLElement, picture: Pictured): Promise<void> {
+async function takeOver({ at, tap, bench }: TakingOver, picture: Pictured): Promise<void> {
+  const tapped = await picture.tapped();
   requestAnimationFrame(() => {
     picture.dropPicture();
     const there = later.peek();
-    if (there) there.keepPicture(at, picture);
-    else picture.forgetPicture(); // nothing would drop it with the first change
+    if (!there) return picture.forgetPicture(); // nothing would drop it with the first change
+    there.keepPicture(at, picture, bench);
+    there.tapAgain(at, tapped, tap);
   });
   return picture.painted(); // what else a start does comes after it
 }

@@ -1,7 +1,13 @@
+import type { JournalTold, MarkAsked } from '../store/journal/journal';
+import type { JournalWorker } from './journal-worker';
+
 /**
  * A screen as it stood last, kept to be shown at the next start until the app itself stands: greyed, deaf, and in a
  * shadow of its own, so that nothing is ever read of it. Each is of one build and one address; it is dropped with the
  * first change of what it shows, before that change is anywhere, so a start killed in between shows none.
+ *
+ * Where the database holds what it held when the picture was taken, the picture stands clear, and takes a tap: the app
+ * does it as it takes over.
  */
 type Picture = Taken & {
   readonly build: string;
@@ -14,6 +20,8 @@ export type Taken = {
   readonly look: string;
   readonly sheets: readonly string[];
   readonly html: string;
+  /** The job it shows, and `markOf` it; a picture without is never clear. */
+  readonly of?: readonly [job: string, mark: string] | undefined;
 };
 
 const key = 'knifeline.picture';
@@ -36,20 +44,76 @@ function kept(): Picture | undefined {
 }
 
 /** Shows the screen as it stood last, where one is kept for this address; ends once it is painted. */
-export async function showPicture(): Promise<void> {
+export async function showPicture(by: JournalWorker | undefined): Promise<void> {
   const picture = kept();
   if (!picture) return;
+  const isSo = stillSo(picture, by);
   const frame = document.createElement('div');
   frame.id = hostId;
   frame.inert = true;
   frame.ariaHidden = 'true';
   const sheets = picture.sheets.map(sheetOf);
-  frame.attachShadow({ mode: 'closed' }).append(...sheets, pageOf(picture), opening());
+  const page = pageOf(picture);
+  const line = opening();
+  frame.attachShadow({ mode: 'closed' }).append(...sheets, page, line);
   document.documentElement.dataset.theme = picture.theme;
   document.documentElement.className = picture.look;
   document.body.append(frame);
   await Promise.race([Promise.all(sheets.map(loaded)), dropped]);
+  const parts = { frame, page, line };
+  void isSo.then((so) => so && stand(parts));
   await painted();
+}
+
+/** Whether the database holds what it held then. */
+async function stillSo({ of }: Picture, by: JournalWorker | undefined): Promise<boolean> {
+  if (!of || !by) return false;
+  const [job, mark] = of;
+  by.worker.postMessage({ no: 0, what: 'mark', job } satisfies MarkAsked);
+  return new Promise((done) => {
+    by.worker.addEventListener('message', ({ data }: MessageEvent<JournalTold>) => {
+      if (data.no === 0) done(data.mark === mark);
+    });
+  });
+}
+
+type Parts = { readonly frame: HTMLElement; readonly page: HTMLElement; readonly line: HTMLElement };
+
+/** It stands clear, and what is tapped of it waits for the app. */
+function stand({ frame, page, line }: Parts): void {
+  const clear = (is: boolean) => {
+    frame.inert = !is;
+    frame.toggleAttribute('data-clear', is);
+  };
+  clear(true);
+  line.hidden = true;
+  page.addEventListener('pointerdown', () => {
+    lifted = new Promise((done) => {
+      for (const end of ['click', 'pointercancel']) addEventListener(end, done);
+      setTimeout(done, longestTap);
+    });
+  });
+  page.addEventListener('click', (event) => {
+    event.preventDefault();
+    const on = (event.target as Element).closest('button, a');
+    if (!on || taps.includes(on)) return;
+    taps.push(on);
+    on.classList.add('saving');
+    line.hidden = false;
+    clear(on.matches('[aria-checked]')); // anything else leads away from what it shows
+  });
+}
+
+/** A finger is not waited for longer. Milliseconds. */
+const longestTap = 1000;
+
+const taps: Element[] = [];
+let lifted: Promise<unknown> | undefined;
+
+/** What was tapped, once no finger is on it. */
+export async function tapped(): Promise<readonly Element[]> {
+  await lifted;
+  return taps;
 }
 
 function sheetOf(href: string): HTMLLinkElement {
@@ -74,7 +138,6 @@ function pageOf({ html, look, theme }: Picture): HTMLElement {
   page.id = 'app';
   page.className = look;
   page.dataset.theme = theme;
-  page.dataset.picture = '';
   page.append(...new DOMParser().parseFromString(html, 'text/html').body.childNodes);
   // the page's policy takes no style written in markup
   for (const drawn of page.querySelectorAll<HTMLElement>('[data-css]'))

@@ -1,5 +1,4 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import { doubledIn } from '../job/doubled';
 import type { Job } from '../job/job';
 import type { Bench } from '../screens/bench';
 import type { Copies } from '../screens/copies';
@@ -9,7 +8,7 @@ import { draftsOf } from '../ui/drafts';
 import { hold, sawLock } from '../ui/hold';
 import { tapeInHand } from '../ui/unit-in-hand';
 import { home, later } from './bring-later';
-import { type JobShelf, makeShelf, standingJob } from './job-shelf';
+import { type JobShelf, jobToShow, makeShelf, standingJob } from './job-shelf';
 import { keepDrafts } from './keep-drafts';
 import { makeLaying } from './laying';
 import { type LogInHand, logInHand } from './log-in-hand';
@@ -80,7 +79,7 @@ export async function makeBench(store: Store, around: Around): Promise<Bench> {
   await openLast(hands, early).then(() => jobRead(log, around));
   // nothing on the first screen moves once it stands: what is worked out is there from the start
   if ((job.value?.cases.length ?? 0) + (job.value?.banks.length ?? 0) > 0) await planned;
-  void around.stood.then(() => tidyUp(hands));
+  void around.stood.then(() => later.peek()?.tidyUp(store, shelf.lookAgain));
   return { route, go, arrive, ...inHand(hands, planning), job, plan, laying, shelf, incoming, phone };
 }
 
@@ -124,7 +123,7 @@ function inHand({ store, log, values }: Hands, planning: Around['planning']): In
   return {
     folded,
     entries,
-    doubled: computed(() => doubledIn(folded.value)),
+    doubled: computed(() => later.value?.doubledIn(folded.value) ?? []),
     own: store.own,
     settings,
     shop,
@@ -147,25 +146,13 @@ function inHand({ store, log, values }: Hands, planning: Around['planning']): In
 }
 
 /** Everything in one file, out and in, once that part of the app is here. */
-function copiesIn({ store, log, values, shelf, phone }: Hands): ReadonlySignal<Copies | undefined> {
-  /** A copy was taken in: jobs, figures and settings are looked at again, and a job is opened when none is in hand. */
-  async function refresh(): Promise<void> {
-    await values.load();
-    await shelf.lookAgain();
-    const open = jobToShow(log, shelf);
-    if (open !== undefined) await shelf.openJob(open);
-    phone.askToKeep();
-  }
+function copiesIn(hands: Hands): ReadonlySignal<Copies | undefined> {
   const copies = signal<Copies | undefined>(undefined);
   later.subscribe((there) => {
-    copies.value = there?.copiesOf({ store, acted: log.acted, refresh });
+    copies.value = there?.copiesOf(hands);
   });
   return copies;
 }
-
-/** The job in hand; where there is none, the first that is not deleted. */
-const jobToShow = ({ jobId }: LogInHand, { jobs }: JobShelf): string | undefined =>
-  jobId.value ?? standingJob(jobs.value, undefined)?.id;
 
 /** Another page changed what is kept, or a copy gave something back: it is looked at again. */
 function hearOthers(hands: Hands): void {
@@ -204,14 +191,4 @@ async function openLast({ store, log, values, shelf }: Hands, early: Early | und
     .catch((error: unknown) =>
       log.unsaved.noteTrouble('The last job', saveError(error), () => log.load(last.id)),
     );
-}
-
-/** What was deleted long ago goes for good, and old entries are packed; both are tried again at the next start. */
-function tidyUp({ store, shelf }: Hands): void {
-  void store
-    .purge(new Date().toISOString())
-    .then(shelf.lookAgain)
-    .catch(() => undefined)
-    .then(store.pack)
-    .catch(() => undefined);
 }

@@ -1,8 +1,10 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { asideOf } from '../job/file';
 import type { Job } from '../job/job';
 import { secondCopy } from '../job/second-copy';
+import type { TooMuch } from '../plan/plan';
 import type { Offered } from '../screens/bench';
+import type { HandedError } from '../store/handover/handed';
 import type { Store } from '../store/store';
 import type { JobShelf } from './job-shelf';
 import type { LogInHand } from './log-in-hand';
@@ -21,6 +23,9 @@ export type OfferHands = {
   readonly askToKeep: () => void;
 };
 
+/** What is offered: looked at, or why it cannot be taken. */
+export type OfferedNow = Offered | HandedError | TooMuch | undefined;
+
 type Taking = Offered & {
   readonly how: 'merge' | 'keep-both';
   readonly from: 'phone' | 'sample';
@@ -29,8 +34,32 @@ type Taking = Offered & {
   readonly again: () => Promise<void>;
 };
 
-/** Takes in what was offered and looked at, and brings its job into hand. */
-export async function takeIn(hands: OfferHands, offer: Taking): Promise<void> {
+/**
+ * Takes in what stands offered, and brings its job into hand.
+ *
+ * @param from the sample comes off no phone: nobody else has it by that
+ */
+export async function takeOffered(
+  hands: OfferHands,
+  offered: Signal<OfferedNow>,
+  how: Taking['how'],
+  from: Taking['from'] = 'phone',
+): Promise<void> {
+  const now = offered.value;
+  if (!now || !('file' in now)) return;
+  const kept = () => {
+    offered.value = undefined;
+  };
+  await takeIn(hands, { ...now, how, from, kept, again: () => takeOffered(hands, offered, how, from) });
+}
+
+/** Takes in the sample that stands offered. */
+export async function takeSample(hands: OfferHands, offered: Signal<OfferedNow>): Promise<void> {
+  await bringFigures(hands.values); // before the job, so that no screen of it asks for what comes with it
+  await takeOffered(hands, offered, 'merge', 'sample');
+}
+
+async function takeIn(hands: OfferHands, offer: Taking): Promise<void> {
   const { store, shelf, log, values, job, askToKeep } = hands;
   const { file, against, theirs, how, from } = offer;
   const both = how === 'keep-both';
@@ -53,7 +82,7 @@ export async function takeIn(hands: OfferHands, offer: Taking): Promise<void> {
 }
 
 /** The sample's shop figures and lists, where this phone has none of its own. */
-export async function bringFigures(values: OfferHands['values']): Promise<void> {
+async function bringFigures(values: OfferHands['values']): Promise<void> {
   const { figures, lists } = figuresFor(values.shop.value, values.settings.value);
   if (figures.length === 0 && lists === undefined) return;
   await Promise.all([

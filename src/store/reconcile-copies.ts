@@ -10,6 +10,7 @@ import type { StoreContext } from './store-context';
 import { reading } from './whole';
 
 export { restore } from './journal/restore';
+export { freed } from './reserve';
 export { setAside } from './set-aside';
 export { addEntries } from './take-in';
 

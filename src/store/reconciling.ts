@@ -1,4 +1,4 @@
-import type { Database } from './db';
+import type { Connection, Database } from './db';
 import type { Row } from './journal/row';
 import type { StoreContext } from './store-context';
 
@@ -21,6 +21,13 @@ export const addEntries: typeof import('./take-in').addEntries = async (...all) 
 
 export const setAside: typeof import('./set-aside').setAside = async (...all) =>
   (await copies()).setAside(...all);
+
+/** Gives up the reserve; false where there is none, or it cannot be asked for. */
+export const freed = (connection: Connection): Promise<boolean> =>
+  copies().then(
+    (there) => there.freed(connection),
+    () => false,
+  );
 
 export const restore = async (db: Database, rows: readonly Row[]): Promise<number> =>
   (await copies()).restore(db, rows);

@@ -18,8 +18,10 @@ const control = (target: EventTarget | null): HTMLElement | null =>
  * A second touch on the same control within 350 ms is glove bounce and does nothing (60 ms on figure keys, where 11 is
  * two quick taps). A touch begun within 400 ms of the screen waking is a wiping thumb; one that stops a moving page is
  * left to the browser. Clicks of a keyboard or a screen reader pass untouched.
+ *
+ * @returns what acts for a touch that came before: the next on that control may be its bounce
  */
-export function guardTouches(root: Document): void {
+export function guardTouches(root: Document): (on: HTMLElement) => void {
   const held = new Map<number, Held>();
   const mayAct = actsOn(root);
   let scrolled = Number.NEGATIVE_INFINITY;
@@ -59,6 +61,9 @@ export function guardTouches(root: Document): void {
     for (const { identifier } of changedTouches) held.delete(identifier);
   });
   root.addEventListener('click', clicked, { capture: true });
+  return (on) => {
+    if (mayAct(on, performance.now())) on.click();
+  };
 }
 
 /**

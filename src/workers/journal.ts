@@ -1,8 +1,9 @@
 import { type Folder, findJournal, needsTidying } from '../store/journal/files';
-import type { JournalAsked, JournalTold, StartAsked } from '../store/journal/journal';
+import type { JournalAsked, JournalTold, MarkAsked, StartAsked } from '../store/journal/journal';
 import { standingIn } from '../store/journal/lines';
 import { type Open, open } from '../store/journal/serve';
 import { watchOfStart } from '../store/journal/starting';
+import { markOf } from '../store/mark';
 
 /**
  * The journal in the origin's own file system, which a killed browser leaves whole where it may wipe the database. A
@@ -126,10 +127,11 @@ async function tidyWhenDue(): Promise<void> {
 const isOfStart = (asked: JournalAsked | StartAsked): asked is StartAsked =>
   asked.what === 'starting' || asked.what === 'stood';
 
-addEventListener('message', ({ data }: MessageEvent<JournalAsked | StartAsked>) => {
+addEventListener('message', ({ data }: MessageEvent<JournalAsked | StartAsked | MarkAsked>) => {
   const tell = (told: Omit<JournalTold, 'no'>) => postMessage({ no: data.no, ...told } satisfies JournalTold);
   const fail = (error: unknown) => tell({ error: error instanceof Error ? error.name : 'Error' });
-  if (isOfStart(data)) answerOfStart(data).then(tell, fail);
+  if (data.what === 'mark') markOf(data.job).then((mark) => tell({ mark }), fail);
+  else if (isOfStart(data)) answerOfStart(data).then(tell, fail);
   else
     answer(data)
       .then(tell, fail)

@@ -64,10 +64,10 @@ describe('bytes of the built app', () => {
     expect(sum(more)).toBeLessThanOrEqual(23.2 * 1024);
   });
 
-  test('everything kept on the phone is at most 1,727 KB, and is everything', () => {
+  test('everything kept on the phone is at most 1,730 KB, and is everything', () => {
     const files = precached();
     const bytes = files.reduce((sum, file) => sum + statSync(path.join(dist, file)).size, 0);
-    expect(bytes).toBeLessThanOrEqual(1727 * 1024);
+    expect(bytes).toBeLessThanOrEqual(1730 * 1024);
     for (const asset of readdirSync(path.join(dist, 'assets'))) {
       if (!asset.endsWith('.map')) expect(files).toContain(`assets/${asset}`);
     }

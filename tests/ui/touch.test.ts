@@ -43,12 +43,14 @@ function click(on: Control, detail: number): boolean {
   return !event.defaultPrevented;
 }
 
+let act: ReturnType<typeof guardTouches>;
+
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ['performance', 'setTimeout'] });
   vi.advanceTimersByTime(10_000);
   vi.stubGlobal('Element', Control);
   page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
-  guardTouches(page as never);
+  act = guardTouches(page as never);
 });
 afterEach(() => {
   vi.useRealTimers();
@@ -62,6 +64,18 @@ describe('guardTouches', () => {
     expect(key.clicks).toBe(0);
     expect(touch('touchend', key).defaultPrevented).toBe(true);
     expect(key.clicks).toBe(1);
+  });
+
+  test('what acts for a touch that came before counts as one: the next on that control is its bounce', () => {
+    const box = new Control();
+    act(box as never);
+    expect(box.clicks).toBe(1);
+    vi.advanceTimersByTime(200);
+    tap(box);
+    expect(box.clicks).toBe(1);
+    vi.advanceTimersByTime(350);
+    tap(box);
+    expect(box.clicks).toBe(2);
   });
 
   test.each([

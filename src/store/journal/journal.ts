@@ -43,12 +43,20 @@ export type StartAsked = {
   readonly at?: string;
 };
 
+/**
+ * What the first script asks, by the number 0 and not through a `Journal`: the worker is at work while the page reads
+ * in the app.
+ */
+export type MarkAsked = { readonly no: 0; readonly what: 'mark'; readonly job: string };
+
 export type JournalTold = {
   readonly no: number;
   readonly summary?: Summary;
   readonly rows?: readonly Row[];
   /** What was seen of the start before: see `watchOfStart`. */
   readonly seen?: string;
+  /** See `markOf`. */
+  readonly mark?: string;
   /** What went wrong, by its name. */
   readonly error?: string;
 };
